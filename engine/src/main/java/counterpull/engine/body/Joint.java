@@ -8,18 +8,25 @@ package counterpull.engine.body;
  * <p>Source of the sign convention: docs/notation.md.
  */
 public enum Joint {
-    HIP(Action.HIP_EXTENSION, Action.HIP_FLEXION, -1),
-    KNEE(Action.KNEE_EXTENSION, Action.KNEE_FLEXION, 1),
-    ANKLE(Action.ANKLE_PLANTARFLEXION, Action.ANKLE_DORSIFLEXION, -1);
+    HIP("hip", Action.HIP_EXTENSION, Action.HIP_FLEXION, -1),
+    KNEE("knee", Action.KNEE_EXTENSION, Action.KNEE_FLEXION, 1),
+    ANKLE("ankle", Action.ANKLE_PLANTARFLEXION, Action.ANKLE_DORSIFLEXION, -1);
 
+    private final String words;
     private final Action action;
     private final Action opposite;
     private final int senseOfAction;
 
-    Joint(Action action, Action opposite, int senseOfAction) {
+    Joint(String words, Action action, Action opposite, int senseOfAction) {
+        this.words = words;
         this.action = action;
         this.opposite = opposite;
         this.senseOfAction = senseOfAction;
+    }
+
+    /** The joint's name as a person says it. */
+    public String words() {
+        return words;
     }
 
     /** The action that a positive torque of this joint names: extension, or plantarflexion at the ankle. */

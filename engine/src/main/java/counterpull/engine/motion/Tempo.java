@@ -1,0 +1,39 @@
+package counterpull.engine.motion;
+
+/**
+ * How fast a stroke goes and how it turns. The coordinate is the stroke's own (rail travel, path travel or joint angle),
+ * read from the bottom; speeds and accelerations are positive toward the top.
+ */
+public sealed interface Tempo permits FullStop, Flowing, Bounce {
+    /**
+     * Speed and acceleration along a whole range.
+     *
+     * @param phase LIFTING or LOWERING
+     * @param fraction how far each position is from the bottom, 0 to 1
+     * @param travel the stroke's length, m or rad, above zero
+     * @return the speeds and accelerations at these positions
+     */
+    StrokeMotion along(Phase phase, double[] fraction, double travel);
+
+    /** Largest |acceleration| in the bottom half of either stroke, m/s² or rad/s². */
+    double peakNearBottom(double travel);
+
+    /** Seconds of lowering, low pause, lifting and high pause; a pause enters no force. */
+    Seconds seconds(double travel);
+
+    /** The tempo in words. */
+    String words();
+
+    /** Whether the whole stroke is modelled up to its far end; a bounce models only the turn at the bottom. */
+    boolean wholeStroke();
+
+    /**
+     * Seconds of the four parts of a repetition.
+     *
+     * @param lowering s, above zero
+     * @param lowPause s, zero or more
+     * @param lifting s, above zero
+     * @param highPause s, zero or more
+     */
+    record Seconds(double lowering, double lowPause, double lifting, double highPause) {}
+}
