@@ -1,0 +1,162 @@
+package counterpull.engine.load;
+
+import counterpull.engine.Fault;
+import counterpull.engine.Refusal;
+import counterpull.engine.elastic.Strand;
+import counterpull.engine.motion.Phase;
+import counterpull.engine.motion.Ride;
+import counterpull.engine.planar.Vec;
+
+/**
+ * One elastic line over a whole range: its path, rubber length and looseness, and what one strand pulls on the end that
+ * rides, along <b>u</b> and across it. Lengths m, forces N per strand; positive along <b>u</b> pulls away from the seat.
+ *
+ * <p>Path P in three dimensions; rubber length = P − w; looseness = L₀ + w − P, positive loose, negative pre-stretched. Only
+ * the in-plane part of the pull acts. While the line shortens it pulls what its rubber gives back, also where the speed is
+ * zero; while it lengthens or is held the loading curve.
+ */
+public final class LineSeries {
+    private final ElasticLine line;
+    private final double[] path;
+    private final double[] along;
+    private final double[] across;
+    private final double[] lengthening;
+    private final double[] shortening;
+    private final double[] growth;
+
+    private LineSeries(ElasticLine line, int n) {
+        this.line = line;
+        path = new double[n];
+        along = new double[n];
+        across = new double[n];
+        lengthening = new double[n];
+        shortening = new double[n];
+        growth = new double[n];
+    }
+
+    /**
+     * The line on a sled.
+     *
+     * @param line the line
+     * @param plate hip-to-plate distance at each position, m
+     * @param frame how the sled's points lie from the hip
+     */
+    public static LineSeries of(ElasticLine line, double[] plate, SledFrame frame) {
+        LineSeries series = new LineSeries(line, plate.length);
+        for (int i = 0; i < plate.length; i++) {
+            series.place(i, plate[i], frame);
+        }
+        series.pull();
+        return series;
+    }
+
+    private void place(int i, double plate, SledFrame frame) {
+        Vec toAnchor = frame.toAnchor(line.ends(), plate);
+        double aside = line.ends().anchor().lateral() - line.ends().attachment().lateral();
+        double length = Math.sqrt(toAnchor.dot(toAnchor) + aside * aside);
+        if (length < 1e-9) {
+            throw new Refusal(
+                    Fault.COINCIDENT_POINTS,
+                    "path of " + line.words(),
+                    length,
+                    0,
+                    "m",
+                    "anchor and attachment meet in this range, so the line has no direction: use another hole");
+        }
+        path[i] = length;
+        along[i] = toAnchor.x() / length;
+        across[i] = toAnchor.y() / length;
+        // d(path)/d(plate): the anchor comes along with the plate where the seat rides
+        growth[i] = frame.ride() == Ride.PLATE ? -along[i] : along[i];
+    }
+
+    private void pull() {
+        double[] length = new double[path.length];
+        for (int i = 0; i < path.length; i++) {
+            length[i] = rubberLength(i);
+        }
+        strand().forces(length, lengthening, shortening);
+    }
+
+    /** The line itself. */
+    public ElasticLine line() {
+        return line;
+    }
+
+    /** One of its strands. */
+    public Strand strand() {
+        return line.strand();
+    }
+
+    /** Path from anchor to attachment at position i, m. */
+    public double path(int i) {
+        return path[i];
+    }
+
+    /** Length left for the rubber, P − w, m; below natural length it hangs loose. */
+    public double rubberLength(int i) {
+        return path[i] - line.deadLength();
+    }
+
+    /** Rubber length over natural length; below 1 the line is loose. */
+    public double stretch(int i) {
+        return rubberLength(i) / strand().naturalLength();
+    }
+
+    /** Looseness L₀ + w − P at position i, m: positive loose, negative pre-stretched. */
+    public double looseness(int i) {
+        return strand().naturalLength() + line.deadLength() - path[i];
+    }
+
+    /** Pull of one strand at position i in a phase, N; NaN past the tested length. */
+    public double tension(Phase phase, int i) {
+        boolean shortens = phase.sense() * growth[i] < 0;
+        return shortens ? shortening[i] : lengthening[i];
+    }
+
+    /** Its part along <b>u</b> on the end that rides, N per strand. */
+    public double along(Phase phase, int i) {
+        return tension(phase, i) * along[i];
+    }
+
+    /** Its part across the rail, along <b>n</b>, N per strand. */
+    public double across(Phase phase, int i) {
+        return tension(phase, i) * across[i];
+    }
+
+    /** Direction from the attachment to the anchor at position i, in the plane, times in-plane path over path. */
+    public Vec toward(int i) {
+        return new Vec(along[i], across[i]);
+    }
+
+    /** The longest rubber length of the range, m. */
+    public double longest() {
+        double most = rubberLength(0);
+        for (int i = 1; i < path.length; i++) {
+            most = Math.max(most, rubberLength(i));
+        }
+        return most;
+    }
+
+    /** Whether the line tightens anywhere in the range. */
+    public boolean tightens() {
+        return longest() > strand().naturalLength();
+    }
+
+    /** Refuses a line that passes its tested length somewhere in the range. */
+    public LineSeries withinTestedLength() {
+        double longest = longest();
+        double limit = strand().maxLength();
+        if (longest > limit) {
+            throw new Refusal(
+                    Fault.PAST_TESTED_LENGTH,
+                    "longest rubber length of " + line.words(),
+                    longest,
+                    limit,
+                    "m",
+                    line.rubber().tag() + " would be stretched past its tested length in this range: use another hole, "
+                            + "more dead length or a longer piece");
+        }
+        return this;
+    }
+}

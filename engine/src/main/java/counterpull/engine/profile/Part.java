@@ -1,0 +1,22 @@
+package counterpull.engine.profile;
+
+/** What a share of a force or torque comes from. */
+public enum Part {
+    GRAVITY("weight on the rail"),
+    ELASTIC("rubber"),
+    FRICTION("friction"),
+    INERTIA("starting and stopping the mass"),
+    LIMB_WEIGHT("the limb's own weight"),
+    LIMB_INERTIA("starting and stopping the limb");
+
+    private final String words;
+
+    Part(String words) {
+        this.words = words;
+    }
+
+    /** The part as a person reads it. */
+    public String words() {
+        return words;
+    }
+}
