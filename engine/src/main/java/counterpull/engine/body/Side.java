@@ -2,6 +2,17 @@ package counterpull.engine.body;
 
 /** Side of the body, the person's own left and right. LEFT comes first where a tie has to be broken. */
 public enum Side {
-    LEFT,
-    RIGHT
+    LEFT("left"),
+    RIGHT("right");
+
+    private final String words;
+
+    Side(String words) {
+        this.words = words;
+    }
+
+    /** The side as a person says it. */
+    public String words() {
+        return words;
+    }
 }

@@ -17,6 +17,7 @@ import counterpull.engine.planar.Vec;
  */
 public final class LineSeries {
     private final ElasticLine line;
+    private final Ride ride;
     private final double[] path;
     private final double[] along;
     private final double[] across;
@@ -24,8 +25,9 @@ public final class LineSeries {
     private final double[] shortening;
     private final double[] growth;
 
-    private LineSeries(ElasticLine line, int n) {
+    private LineSeries(ElasticLine line, Ride ride, int n) {
         this.line = line;
+        this.ride = ride;
         path = new double[n];
         along = new double[n];
         across = new double[n];
@@ -42,7 +44,7 @@ public final class LineSeries {
      * @param frame how the sled's points lie from the hip
      */
     public static LineSeries of(ElasticLine line, double[] plate, SledFrame frame) {
-        LineSeries series = new LineSeries(line, plate.length);
+        LineSeries series = new LineSeries(line, frame.ride(), plate.length);
         for (int i = 0; i < plate.length; i++) {
             series.place(i, plate[i], frame);
         }
@@ -67,7 +69,7 @@ public final class LineSeries {
         along[i] = toAnchor.x() / length;
         across[i] = toAnchor.y() / length;
         // d(path)/d(plate): the anchor comes along with the plate where the seat rides
-        growth[i] = frame.ride() == Ride.PLATE ? -along[i] : along[i];
+        growth[i] = ride == Ride.PLATE ? -along[i] : along[i];
     }
 
     private void pull() {
@@ -117,6 +119,11 @@ public final class LineSeries {
     /** Its part along <b>u</b> on the end that rides, N per strand. */
     public double along(Phase phase, int i) {
         return tension(phase, i) * along[i];
+    }
+
+    /** What one strand adds to the push on the plate, N: positive makes the person push harder, whichever end rides. */
+    public double push(Phase phase, int i) {
+        return ride == Ride.PLATE ? -along(phase, i) : along(phase, i);
     }
 
     /** Its part across the rail, along <b>n</b>, N per strand. */

@@ -141,6 +141,12 @@ final class LegDynamics {
         arm(at, x, y, -1);
     }
 
+    /** Centre of pressure from a joint at position i, in the rail's axes, m. */
+    Vec pressureFrom(Joint joint, int i) {
+        int at = i * JOINTS + joint.ordinal();
+        return new Vec(joint.senseOfAction() * armAcross[at], -joint.senseOfAction() * armAlong[at]);
+    }
+
     // the plate pushes back with −F, so the torque about a joint is +(r × F)
     private void arm(int at, double x, double y, int sense) {
         armAlong[at] = -sense * y;

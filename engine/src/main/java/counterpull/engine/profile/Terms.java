@@ -4,6 +4,7 @@ import counterpull.engine.body.Joint;
 import counterpull.engine.load.ElasticLine;
 import counterpull.engine.load.LineSeries;
 import counterpull.engine.motion.Phase;
+import counterpull.engine.planar.Vec;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -112,6 +113,11 @@ public final class Terms {
     /** Torque per newton of the whole contact force along <b>n</b>, the limb's share included, m. */
     double armAcross(int limb, Joint joint, int position) {
         return shares[limb] * legs[limb].armAcross[position * Joint.values().length + joint.ordinal()];
+    }
+
+    /** Centre of pressure from a joint of a limb, in the rail's axes, m. */
+    Vec pressureFrom(int limb, Joint joint, int position) {
+        return legs[limb].pressureFrom(joint, position);
     }
 
     Grid grid() {

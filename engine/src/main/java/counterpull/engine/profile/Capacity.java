@@ -1,0 +1,101 @@
+package counterpull.engine.profile;
+
+import counterpull.engine.body.Action;
+import counterpull.engine.body.Joint;
+import counterpull.engine.motion.LegPath;
+import counterpull.engine.motion.Phase;
+import counterpull.engine.motion.PressMotion;
+import counterpull.engine.strength.LimbStrength;
+import counterpull.engine.strength.StrengthCurve;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a person has at every joint, phase and position of a range: the strength of each joint's named action and of its
+ * opposite at that angle and speed, N·m. NaN where it is not known; infinite for an opposite action of which nothing is
+ * known at all, whose effort then counts as 0 and is said so.
+ */
+public final class Capacity {
+    private final Grid grid;
+    private final List<Limb> limbs;
+    private final double[][] named;
+    private final double[][] opposite;
+
+    private Capacity(Grid grid, List<Limb> limbs) {
+        this.grid = grid;
+        this.limbs = limbs;
+        named = new double[limbs.size()][grid.jointCells()];
+        opposite = new double[limbs.size()][grid.jointCells()];
+    }
+
+    static Capacity of(List<Limb> limbs, PressMotion motion) {
+        Capacity capacity = new Capacity(new Grid(motion.positions()), limbs);
+        for (int k = 0; k < limbs.size(); k++) {
+            LimbStrength strength = limbs.get(k).strength();
+            for (Joint joint : Joint.values()) {
+                Fill fill = new Fill(motion.path(k), joint, capacity.grid);
+                fill.into(capacity.named[k], strength.of(joint.action()), new Sense(1, Double.NaN));
+                fill.into(
+                        capacity.opposite[k],
+                        strength.of(joint.opposite()),
+                        new Sense(-1, Double.POSITIVE_INFINITY));
+            }
+        }
+        return capacity;
+    }
+
+    /** Which way an action shortens, and what stands where there is no curve. */
+    private record Sense(int shortening, double absent) {}
+
+    /** Writes one joint's strength into a flat array. */
+    private record Fill(LegPath path, Joint joint, Grid grid) {
+        void into(double[] out, Optional<StrengthCurve> curve, Sense sense) {
+            int n = grid.positions();
+            double[] angle = new double[n];
+            double[] speed = new double[n];
+            double[] torque = new double[n];
+            for (Phase phase : Phase.values()) {
+                for (int i = 0; i < n; i++) {
+                    angle[i] = path.angle(joint, i);
+                    speed[i] = sense.shortening * path.actionSpeed(joint, phase, i);
+                }
+                java.util.Arrays.fill(torque, sense.absent);
+                curve.ifPresent(c -> c.fill(angle, speed, torque));
+                for (int i = 0; i < n; i++) {
+                    out[grid.jointCell(joint, phase, i)] = torque[i];
+                }
+            }
+        }
+    }
+
+    /** Strength of the joint's named action, N·m; NaN where not known. */
+    public double named(int limb, Joint joint, Phase phase, int position) {
+        return named[limb][grid.jointCell(joint, phase, position)];
+    }
+
+    /** Strength of the opposite action, N·m, positive; NaN where not known, infinite where there is no curve at all. */
+    public double opposite(int limb, Joint joint, Phase phase, int position) {
+        return opposite[limb][grid.jointCell(joint, phase, position)];
+    }
+
+    /** Whether nothing at all is known of this limb's action. */
+    public boolean absent(int limb, Action action) {
+        return limbs.get(limb).strength().of(action).isEmpty();
+    }
+
+    /** Effort of a torque: its share of what the person has in the action it asks for; NaN where that is not known. */
+    double effort(int limb, int jointCell, double torque) {
+        return torque >= 0 ? torque / named[limb][jointCell] : -torque / opposite[limb][jointCell];
+    }
+
+    /** 1 / strength² of the action that this torque asks for, 0 for an absent opposite. */
+    double inverseSquare(int limb, int jointCell, double torque) {
+        double strength = torque >= 0 ? named[limb][jointCell] : opposite[limb][jointCell];
+        return 1 / (strength * strength);
+    }
+
+    /** Whether both senses of the joint can be judged here. */
+    boolean judged(int limb, int jointCell) {
+        return !Double.isNaN(named[limb][jointCell]) && !Double.isNaN(opposite[limb][jointCell]);
+    }
+}

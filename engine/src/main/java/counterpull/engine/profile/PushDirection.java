@@ -1,0 +1,125 @@
+package counterpull.engine.profile;
+
+import counterpull.engine.Fault;
+import counterpull.engine.Refusal;
+import counterpull.engine.body.Joint;
+import counterpull.engine.planar.Angles;
+import counterpull.engine.planar.Vec;
+
+/**
+ * The tangent of the push angle of each limb at each phase and position. Three of the four ways of pushing fix it by
+ * geometry; the least effort depends on the force itself.
+ *
+ * <p>Least effort: every torque is b + c t in t = tan α, so Σ (torque/strength)² is convex with a piecewise linear slope that
+ * bends only where a torque changes sense; the zero of that slope is found exactly.
+ */
+final class PushDirection {
+    private static final int JOINTS = Joint.values().length;
+    private static final double FARTHEST_AIM = Math.tan(Angles.radians(60));
+    private final Groundwork ground;
+    private final Push push;
+    private final double[] torque = new double[JOINTS];
+    private final double[] perTangent = new double[JOINTS];
+
+    PushDirection(Groundwork ground, Push push) {
+        this.ground = ground;
+        this.push = push;
+    }
+
+    /** Whether the direction is the same for every load. */
+    boolean fixed() {
+        return !(push instanceof Push.LeastEffort);
+    }
+
+    /**
+     * The tangents for one limb, by phase × position.
+     *
+     * @param limb which limb
+     * @param straight its torques with the push straight along the rail, N·m
+     * @param force the contact force along the rail, N
+     */
+    double[] tangents(int limb, double[] straight, double[] force) {
+        Grid grid = ground.terms().grid();
+        double[] tangent = new double[grid.cells()];
+        for (int cell = 0; cell < tangent.length; cell++) {
+            tangent[cell] = tangent(limb, cell, straight, force[cell]);
+        }
+        return tangent;
+    }
+
+    private double tangent(int limb, int cell, double[] straight, double force) {
+        if (push instanceof Push.Angled angled) {
+            return Math.tan(angled.angle());
+        }
+        int position = cell % ground.motion().positions();
+        if (push instanceof Push.Through through) {
+            return aimed(limb, position, through.point());
+        }
+        Push.LeastEffort least = (Push.LeastEffort) push;
+        for (Joint joint : Joint.values()) {
+            int j = joint.ordinal();
+            torque[j] = straight[cell * JOINTS + j];
+            perTangent[j] = force * ground.terms().armAcross(limb, joint, position);
+        }
+        return leastEffort(limb, cell, Math.tan(least.lowest()), Math.tan(least.highest()));
+    }
+
+    private double aimed(int limb, int position, Push.BodyPoint point) {
+        Joint joint = point == Push.BodyPoint.HIP ? Joint.HIP : Joint.KNEE;
+        Vec way = ground.terms().pressureFrom(limb, joint, position);
+        double tangent = way.y() / way.x();
+        if (!(way.x() > 0) || Math.abs(tangent) > FARTHEST_AIM) {
+            throw new Refusal(
+                    Fault.OUTSIDE_LIMITS,
+                    "push angle through the " + point.words(),
+                    Math.atan2(way.y(), way.x()),
+                    Math.atan(FARTHEST_AIM),
+                    "rad",
+                    "a push through the " + point.words() + " would stand more than 60° off the rail: state an angle");
+        }
+        return tangent;
+    }
+
+    private double leastEffort(int limb, int cell, double low, double high) {
+        double from = low;
+        double to = high;
+        double slopeFrom = slope(limb, cell, from);
+        double slopeTo = slope(limb, cell, to);
+        if (slopeFrom >= 0 && slopeTo <= 0) {
+            return Math.min(high, Math.max(low, 0));
+        }
+        if (slopeFrom >= 0) {
+            return from;
+        }
+        if (slopeTo <= 0) {
+            return to;
+        }
+        for (int j = 0; j < JOINTS; j++) {
+            double bend = -torque[j] / perTangent[j];
+            if (bend > from && bend < to) {
+                double slope = slope(limb, cell, bend);
+                if (slope < 0) {
+                    from = bend;
+                    slopeFrom = slope;
+                } else {
+                    to = bend;
+                    slopeTo = slope;
+                }
+            }
+        }
+        return from + (to - from) * -slopeFrom / (slopeTo - slopeFrom);
+    }
+
+    // half the derivative of Σ effort² by the tangent
+    private double slope(int limb, int cell, double tangent) {
+        double sum = 0;
+        for (int j = 0; j < JOINTS; j++) {
+            int at = cell * JOINTS + j;
+            double t = torque[j] + perTangent[j] * tangent;
+            if (ground.capacity().judged(limb, at)) {
+                sum += t * perTangent[j] * ground.capacity().inverseSquare(limb, at, t);
+            }
+        }
+        return sum;
+    }
+}
