@@ -104,7 +104,7 @@ class DeLeva1996ValidationTest {
 
     @Test
     void thighOfSeventyThreeKilograms() {
-        Segment thigh = new Physique(
+        Segment thigh = new Anthropometry(
                         TABLE, Sex.MALE, 1.741, 73, MeasuredLengths.none().with(BodyLength.THIGH, 0.4222))
                 .leg()
                 .thigh();

@@ -114,7 +114,7 @@ class DempsterWinterValidationTest {
 
     @Test
     void massesOfEightyKilograms() {
-        Leg leg = new Physique(TABLE, Sex.MALE, 1.75, 80, MeasuredLengths.none()).leg();
+        Leg leg = new Anthropometry(TABLE, Sex.MALE, 1.75, 80, MeasuredLengths.none()).leg();
         mass("thigh", 8.00, leg.thigh().mass());
         mass("shank", 3.72, leg.shank().mass());
         mass("foot", 1.16, leg.foot().mass());

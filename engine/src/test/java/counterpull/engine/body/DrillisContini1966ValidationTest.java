@@ -52,7 +52,7 @@ class DrillisContini1966ValidationTest {
 
     @Test
     void lengthsOfAPersonOf175Centimetres() {
-        Physique person = new Physique(new DempsterWinter(), Sex.FEMALE, 1.75, 70, MeasuredLengths.none());
+        Anthropometry person = new Anthropometry(new DempsterWinter(), Sex.FEMALE, 1.75, 70, MeasuredLengths.none());
         length("thigh", 0.42875, person.length(BodyLength.THIGH));
         length("shank", 0.4305, person.length(BodyLength.SHANK));
         length("foot", 0.266, person.length(BodyLength.FOOT));

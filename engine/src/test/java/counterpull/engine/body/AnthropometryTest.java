@@ -9,9 +9,9 @@ import counterpull.engine.Refusal;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.Test;
 
-class PhysiqueTest {
-    private static final Physique PERSON =
-            new Physique(new DempsterWinter(), Sex.MALE, 1.75, 80, MeasuredLengths.none());
+class AnthropometryTest {
+    private static final Anthropometry PERSON =
+            new Anthropometry(new DempsterWinter(), Sex.MALE, 1.75, 80, MeasuredLengths.none());
 
     private static Fault fault(ThrowingCallable call) {
         return catchThrowableOfType(Refusal.class, call).fault();
@@ -46,7 +46,7 @@ class PhysiqueTest {
     void aMeasuredLengthReplacesTheLengthAndNotTheMass() {
         MeasuredLengths tape =
                 MeasuredLengths.none().with(BodyLength.THIGH, 0.40).with(BodyLength.FOOT, 0.30);
-        Leg leg = new Physique(new DempsterWinter(), Sex.MALE, 1.75, 80, tape).leg();
+        Leg leg = new Anthropometry(new DempsterWinter(), Sex.MALE, 1.75, 80, tape).leg();
         assertThat(leg.thigh().length()).isEqualTo(0.40);
         assertThat(leg.thigh().mass()).isEqualTo(PERSON.leg().thigh().mass());
         assertThat(leg.thigh().comAlong()).isCloseTo(0.433 * 0.40, within(1e-12));
@@ -61,7 +61,7 @@ class PhysiqueTest {
     void aMeasuredAnkleStaysWhereItIs() {
         MeasuredLengths tape =
                 MeasuredLengths.none().with(BodyLength.ANKLE_FROM_HEEL, 0.05).with(BodyLength.ANKLE_HEIGHT, 0.08);
-        Foot foot = new Physique(new DempsterWinter(), Sex.MALE, 1.75, 80, tape).foot();
+        Foot foot = new Anthropometry(new DempsterWinter(), Sex.MALE, 1.75, 80, tape).foot();
         assertThat(foot.ankleFromHeel()).isEqualTo(0.05);
         assertThat(foot.ankleHeight()).isEqualTo(0.08);
     }
@@ -72,14 +72,14 @@ class PhysiqueTest {
         assertThat(trunk.length()).isCloseTo(0.504, within(1e-12));
         assertThat(trunk.mass()).isCloseTo(54.24, within(1e-9));
         assertThat(trunk.comAlong()).isCloseTo(0.626 * 0.504, within(1e-12));
-        Physique other = new Physique(new DeLeva1996(), Sex.MALE, 1.75, 80, MeasuredLengths.none());
+        Anthropometry other = new Anthropometry(new DeLeva1996(), Sex.MALE, 1.75, 80, MeasuredLengths.none());
         assertThat(fault(other::headArmsTrunk)).isEqualTo(Fault.OUTSIDE_PUBLISHED_RANGE);
     }
 
     @Test
     void theSexSelectsTheRowWhereTheTableHasTwo() {
-        Physique woman = new Physique(new DeLeva1996(), Sex.FEMALE, 1.75, 80, MeasuredLengths.none());
-        Physique man = new Physique(new DeLeva1996(), Sex.MALE, 1.75, 80, MeasuredLengths.none());
+        Anthropometry woman = new Anthropometry(new DeLeva1996(), Sex.FEMALE, 1.75, 80, MeasuredLengths.none());
+        Anthropometry man = new Anthropometry(new DeLeva1996(), Sex.MALE, 1.75, 80, MeasuredLengths.none());
         assertThat(woman.leg().thigh().mass()).isCloseTo(0.1478 * 80, within(1e-12));
         assertThat(man.leg().thigh().mass()).isCloseTo(0.1416 * 80, within(1e-12));
         assertThat(woman.upperArm().mass()).isCloseTo(0.0255 * 80, within(1e-12));
@@ -95,9 +95,9 @@ class PhysiqueTest {
 
     @Test
     void refusesWhatNobodyIs() {
-        assertThat(fault(() -> new Physique(new DempsterWinter(), Sex.MALE, 175, 80, MeasuredLengths.none())))
+        assertThat(fault(() -> new Anthropometry(new DempsterWinter(), Sex.MALE, 175, 80, MeasuredLengths.none())))
                 .isEqualTo(Fault.OUTSIDE_LIMITS);
-        assertThat(fault(() -> new Physique(new DempsterWinter(), Sex.MALE, 1.75, -80, MeasuredLengths.none())))
+        assertThat(fault(() -> new Anthropometry(new DempsterWinter(), Sex.MALE, 1.75, -80, MeasuredLengths.none())))
                 .isEqualTo(Fault.OUTSIDE_LIMITS);
         assertThat(fault(() -> MeasuredLengths.none().with(BodyLength.SHANK, 0)))
                 .isEqualTo(Fault.MUST_BE_POSITIVE);

@@ -14,11 +14,11 @@ import counterpull.engine.Require;
  * @param mass of the whole body, kg, 5 to 500 (our limits)
  * @param measured replaces lengths of this side
  */
-public record Physique(SegmentTable table, Sex sex, double stature, double mass, MeasuredLengths measured) {
+public record Anthropometry(SegmentTable table, Sex sex, double stature, double mass, MeasuredLengths measured) {
     private static final Require.Limits STATURES = new Require.Limits(0.5, 2.7);
     private static final Require.Limits MASSES = new Require.Limits(5, 500);
 
-    public Physique {
+    public Anthropometry {
         Require.within(stature, STATURES, "stature", "m");
         Require.within(mass, MASSES, "body mass", "kg");
     }
