@@ -13,7 +13,6 @@ import counterpull.engine.Require;
 public record Carriage(double mass, Counterweight counterweight, Friction friction, double mostPlates) {
     public Carriage {
         Require.within(mass, new Require.Limits(0, 2000), "carriage mass", "kg");
-        Require.within(
-                mostPlates, new Require.Limits(0, Double.MAX_VALUE), "rating of the horns for plates", "kg");
+        Require.within(mostPlates, new Require.Limits(0, Double.MAX_VALUE), "rating of the horns for plates", "kg");
     }
 }

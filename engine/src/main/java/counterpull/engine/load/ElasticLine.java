@@ -31,7 +31,8 @@ public record ElasticLine(Rubber rubber, Pieces pieces, double deadLength, Ends 
         if (pieces.placement() == Placement.CENTRED && aside) {
             throw new Refusal(
                     Fault.UNBALANCED_SIDE_PULL,
-                    "place to the side of " + ends.anchor().name() + " – " + ends.attachment().name(),
+                    "place to the side of " + ends.anchor().name() + " – "
+                            + ends.attachment().name(),
                     Math.max(
                             Math.abs(ends.anchor().lateral()),
                             Math.abs(ends.attachment().lateral())),

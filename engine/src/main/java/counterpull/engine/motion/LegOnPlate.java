@@ -29,7 +29,10 @@ public final class LegOnPlate {
         double row = stance.row().heel() + leg.foot().ankleFromHeel();
         double sole = leg.foot().ankleHeight();
         ahead = row * sin + sole * cos + stance.hipShift().x();
-        across = row * cos - sole * sin - stance.seat().hipAcross() - stance.hipShift().y();
+        across = row * cos
+                - sole * sin
+                - stance.seat().hipAcross()
+                - stance.hipShift().y();
     }
 
     /** h, the ankle's place along <b>n</b>, m. */

@@ -17,8 +17,7 @@ import counterpull.engine.strength.LimbStrength;
  * @param ranges its joints' own limits
  * @param strength what it has at each joint
  */
-public record Limb(
-        Side side, Leg leg, double share, WorkingRange range, JointRanges ranges, LimbStrength strength) {
+public record Limb(Side side, Leg leg, double share, WorkingRange range, JointRanges ranges, LimbStrength strength) {
     public Limb {
         Require.positive(share, "share of the load", "");
         Require.within(share, new Require.Limits(0, 1), "share of the load", "");

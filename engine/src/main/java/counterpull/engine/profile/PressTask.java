@@ -21,13 +21,7 @@ import java.util.List;
  * @param positions how many positions of the range to look at, 3 or more
  */
 public record PressTask(
-        Person person,
-        Sled sled,
-        Stance stance,
-        Pushing pushing,
-        Tempo tempo,
-        Loading loading,
-        int positions) {
+        Person person, Sled sled, Stance stance, Pushing pushing, Tempo tempo, Loading loading, int positions) {
     /** How many positions a profile has unless stated. */
     public static final int USUAL_POSITIONS = 101;
 

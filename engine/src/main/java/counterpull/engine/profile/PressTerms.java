@@ -34,7 +34,8 @@ final class PressTerms {
         this.motion = motion;
         grid = new Grid(motion.positions());
         Rail rail = task.sled().rail();
-        // weight presses the riding end toward the other one: downhill where the plate rides, uphill of it where the seat does
+        // weight presses the riding end toward the other one: downhill where the plate rides, uphill of it where the
+        // seat does
         sin = Math.sin(rail.angle()) * (rail.ride() == Ride.PLATE ? 1 : -1);
         cos = Math.cos(rail.angle());
     }
