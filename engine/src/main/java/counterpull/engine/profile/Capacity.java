@@ -35,10 +35,7 @@ public final class Capacity {
             for (Joint joint : Joint.values()) {
                 Fill fill = new Fill(motion.path(k), joint, capacity.grid);
                 fill.into(capacity.named[k], strength.of(joint.action()), new Sense(1, Double.NaN));
-                fill.into(
-                        capacity.opposite[k],
-                        strength.of(joint.opposite()),
-                        new Sense(-1, Double.POSITIVE_INFINITY));
+                fill.into(capacity.opposite[k], strength.of(joint.opposite()), new Sense(-1, Double.POSITIVE_INFINITY));
             }
         }
         return capacity;

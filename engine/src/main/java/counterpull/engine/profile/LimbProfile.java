@@ -76,7 +76,6 @@ public final class LimbProfile {
         return ground.capacity().effort(index, cell, asked.torque[index][cell]);
     }
 
-
     /** Effort if the limb pushed at another angle to the rail; {@code tangent} is tan α. */
     public double effortPushing(Joint joint, Phase phase, int position, double tangent) {
         int cell = grid().jointCell(joint, phase, position);

@@ -120,8 +120,7 @@ public final class Profile {
         List<Term> all = ground.terms().all();
         for (int t = 0; t < amounts.length; t++) {
             if (all.get(t).part() == part) {
-                sum += amounts[t]
-                        * all.get(t).contact(ground.terms().grid().cell(phase, position));
+                sum += amounts[t] * all.get(t).contact(ground.terms().grid().cell(phase, position));
             }
         }
         return sum;

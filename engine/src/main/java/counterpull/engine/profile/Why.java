@@ -38,7 +38,8 @@ public record Why(double value, String unit, String formula, List<Summand> summa
         List<Term> all = profile.ground().terms().all();
         for (int t = 0; t < all.size(); t++) {
             if (all.get(t).throughContact()) {
-                summands.add(summand(all.get(t), profile.amounts()[t], all.get(t).contact(cell)));
+                summands.add(
+                        summand(all.get(t), profile.amounts()[t], all.get(t).contact(cell)));
             }
         }
         return new Why(

@@ -1,9 +1,9 @@
 package counterpull.engine.regression;
 
+import counterpull.engine.body.Anthropometry;
 import counterpull.engine.body.DempsterWinter;
 import counterpull.engine.body.Leg;
 import counterpull.engine.body.MeasuredLengths;
-import counterpull.engine.body.Physique;
 import counterpull.engine.body.Sex;
 import counterpull.engine.body.Side;
 import counterpull.engine.load.Carriage;
@@ -36,13 +36,12 @@ public final class Examples {
 
     /** Example B's leg: stature 1.75 m, 80 kg, Dempster/Winter, Drillis and Contini. */
     public static Leg leg() {
-        return new Physique(new DempsterWinter(), Sex.MALE, 1.75, 80, MeasuredLengths.none()).leg();
+        return new Anthropometry(new DempsterWinter(), Sex.MALE, 1.75, 80, MeasuredLengths.none()).leg();
     }
 
     /** Example B's person: two equal limbs, knee 90° to 10°. */
     public static Person person() {
-        WorkingRange range =
-                new WorkingRange(Angles.radians(90), Angles.radians(10), Angles.radians(100));
+        WorkingRange range = new WorkingRange(Angles.radians(90), Angles.radians(10), Angles.radians(100));
         Limb left = new Limb(Side.LEFT, leg(), 0.5, range, JointRanges.open(), LimbStrength.none());
         Limb right = new Limb(Side.RIGHT, leg(), 0.5, range, JointRanges.open(), LimbStrength.none());
         return new Person(80, List.of(left, right));
@@ -73,7 +72,6 @@ public final class Examples {
 
     /** Example B. */
     public static PressTask rail(Friction friction, Loading loading, int positions) {
-        return new PressTask(
-                person(), sled(friction), stance(), Pushing.straight(), tempo(), loading, positions);
+        return new PressTask(person(), sled(friction), stance(), Pushing.straight(), tempo(), loading, positions);
     }
 }

@@ -93,8 +93,10 @@ class WorkedExamplesTest {
     void bPerDegreeOfPush(int position, double hip, double knee) {
         LimbProfile limb = BARE.limbs().get(1);
         double degree = Angles.radians(1);
-        assertThat(degree * limb.torquePerPushAngle(Joint.HIP, Phase.HELD, position)).isCloseTo(hip, within(5e-5));
-        assertThat(degree * limb.torquePerPushAngle(Joint.KNEE, Phase.HELD, position)).isCloseTo(knee, within(5e-5));
+        assertThat(degree * limb.torquePerPushAngle(Joint.HIP, Phase.HELD, position))
+                .isCloseTo(hip, within(5e-5));
+        assertThat(degree * limb.torquePerPushAngle(Joint.KNEE, Phase.HELD, position))
+                .isCloseTo(knee, within(5e-5));
         assertThat(degree * limb.torquePerPushAngle(Joint.ANKLE, Phase.HELD, position))
                 .isCloseTo(-0.4130, within(5e-5));
     }
@@ -119,8 +121,7 @@ class WorkedExamplesTest {
         "4, 0.584574, 0, 0, 693.4349, -10.5376"
     })
     void cBottomRelieved(int position, double tube, double tension, double along, double force, double knee) {
-        Rubber rubber =
-                new Rubber("example C", 0.60, new LinearLaw(150 * 0.60), new LossFraction(0), 1.5, 0, 0);
+        Rubber rubber = new Rubber("example C", 0.60, new LinearLaw(150 * 0.60), new LossFraction(0), 1.5, 0, 0);
         ElasticLine.Ends ends = new ElasticLine.Ends(
                 new Anchor("upper", new Vec(1.60, 0.30), 0, Double.POSITIVE_INFINITY),
                 new Attachment("plate", new Vec(0, 0.20), 0));
@@ -130,7 +131,8 @@ class WorkedExamplesTest {
         assertThat(profile.lines().get(0).tension(Phase.HELD, position)).isCloseTo(tension, within(5e-5));
         assertThat(profile.lines().get(0).along(Phase.HELD, position)).isCloseTo(along, within(5e-5));
         assertThat(profile.force(Phase.HELD, position)).isCloseTo(force, within(7e-4));
-        assertThat(profile.limbs().get(0).torque(Joint.KNEE, Phase.HELD, position)).isCloseTo(knee, within(8.2e-5));
+        assertThat(profile.limbs().get(0).torque(Joint.KNEE, Phase.HELD, position))
+                .isCloseTo(knee, within(8.2e-5));
     }
 
     @Test
@@ -142,8 +144,12 @@ class WorkedExamplesTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"2, 2, BOTTOM, 0.6667, 5e-5", "3, 2, BOTTOM, 0.518519, 5e-7", "5, 2, BOTTOM, 0.320000, 5e-7",
-            "2, 2, BOTH, 0.500000, 5e-7"})
+    @CsvSource({
+        "2, 2, BOTTOM, 0.6667, 5e-5",
+        "3, 2, BOTTOM, 0.518519, 5e-7",
+        "5, 2, BOTTOM, 0.320000, 5e-7",
+        "2, 2, BOTH, 0.500000, 5e-7"
+    })
     void lFlowingTurn(double down, double up, Flowing.Turn turn, double expected, double halfDigit) {
         assertThat(new Flowing(down, up, turn).turnAcceleration(0.40)).isCloseTo(expected, within(halfDigit));
     }
