@@ -43,10 +43,7 @@ final class LineSet {
             for (int pieces = step; pieces <= stock.count(); pieces += step) {
                 if (pieces * hang.strands() <= kit.rules().mostStrands()) {
                     found.add(new ElasticLine(
-                            stock.rubber(),
-                            new ElasticLine.Pieces(pieces, hang, way.placement()),
-                            way.dead,
-                            way.ends));
+                            stock.rubber(), new ElasticLine.Pieces(pieces, hang, way.placement()), way.dead, way.ends));
                 }
             }
         }

@@ -48,7 +48,10 @@ final class Places {
     static double[] shallower(PressTask task, RailStroke stroke) {
         double[] found = task.sled()
                 .stops()
-                .shallowerThan(stroke.bottom() + 1e-6, task.stance().seat(), task.sled().rail());
+                .shallowerThan(
+                        stroke.bottom() + 1e-6,
+                        task.stance().seat(),
+                        task.sled().rail());
         int count = 0;
         while (count < found.length && found[count] < stroke.top() - 1e-6) {
             count++;

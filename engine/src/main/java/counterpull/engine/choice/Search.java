@@ -54,7 +54,8 @@ public final class Search {
         if (place < places.size()) {
             return true;
         }
-        return question.strategies().contains(Strategy.SPLIT_RANGE) && splitting().advance(budget);
+        return question.strategies().contains(Strategy.SPLIT_RANGE)
+                && splitting().advance(budget);
     }
 
     private SplitRange splitting() {
@@ -125,6 +126,7 @@ public final class Search {
         List<SplitSetup> pairs = split == null ? List.of() : split.best();
         boolean complete = place >= places.size()
                 && (!question.strategies().contains(Strategy.SPLIT_RANGE) || split != null && split.finished());
-        return new Choice(question, found, pairs, rejections, new Choice.Extent(progress().considered(), complete));
+        return new Choice(
+                question, found, pairs, rejections, new Choice.Extent(progress().considered(), complete));
     }
 }

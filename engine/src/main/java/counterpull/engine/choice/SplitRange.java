@@ -149,7 +149,8 @@ final class SplitRange {
         if (limiting.isEmpty()) {
             return Double.NaN;
         }
-        double miss = question.goal().target().at(profile.drivingAngle(i)) - limiting.get().effort();
+        double miss = question.goal().target().at(profile.drivingAngle(i))
+                - limiting.get().effort();
         return miss > 0 ? miss * miss : 0;
     }
 

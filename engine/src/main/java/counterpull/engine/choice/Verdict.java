@@ -1,7 +1,7 @@
 package counterpull.engine.choice;
 
-import counterpull.engine.profile.Limiting;
 import counterpull.engine.motion.Phase;
+import counterpull.engine.profile.Limiting;
 import java.util.List;
 import java.util.Optional;
 
