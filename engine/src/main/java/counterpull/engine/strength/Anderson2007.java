@@ -69,7 +69,11 @@ public record Anderson2007(Action action, Sex sex, AgeGroup group, Coefficients 
                 return row;
             }
         }
-        throw new Refusal(
+        throw notPublished(action);
+    }
+
+    static Refusal notPublished(Action action) {
+        return new Refusal(
                 Fault.OUTSIDE_PUBLISHED_RANGE,
                 "strength of " + action.words(),
                 Double.NaN,

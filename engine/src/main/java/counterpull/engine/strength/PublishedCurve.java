@@ -10,7 +10,7 @@ import counterpull.engine.body.Action;
  * Passive torque is left out.
  *
  * <p>How people differ in scale is the published standard deviation of C1 over its mean, but never less than 0.21:
- * some groups are three people, and their printed spread is 2 %. 0.21 is the spread of knee extension per body mass
+ * some groups are a few people, and one printed spread is 2 %. 0.21 is the spread of knee extension per body mass
  * at 80° in 35 men (2.74 ± 0.58 N·m/kg, 2023, doi 10.1016/j.asmr.2023.100861; looked up). Mass, stature and age
  * explain less than a third of it (Harbo 2012, abstract looked up), so the number is wide on purpose. The published
  * mean is taken as the middle of the band.
@@ -113,6 +113,7 @@ public final class PublishedCurve implements StrengthCurve, SpeedLaw {
             case HIP_EXTENSION, HIP_FLEXION -> 0.20;
             case KNEE_EXTENSION, KNEE_FLEXION -> 0.10;
             case ANKLE_PLANTARFLEXION, ANKLE_DORSIFLEXION -> 0.15;
+            default -> throw Anderson2007.notPublished(action);
         };
     }
 

@@ -17,6 +17,7 @@ final class SourceAngles {
             case HIP_EXTENSION, HIP_FLEXION -> degrees(-15, 110);
             case KNEE_EXTENSION, KNEE_FLEXION -> degrees(0, 110);
             case ANKLE_PLANTARFLEXION, ANKLE_DORSIFLEXION -> degrees(-40, 20);
+            default -> throw Anderson2007.notPublished(action);
         };
     }
 

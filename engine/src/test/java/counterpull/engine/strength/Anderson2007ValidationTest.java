@@ -168,6 +168,7 @@ class Anderson2007ValidationTest {
             case KNEE_FLEXION -> Action.KNEE_EXTENSION;
             case ANKLE_PLANTARFLEXION -> Action.ANKLE_DORSIFLEXION;
             case ANKLE_DORSIFLEXION -> Action.ANKLE_PLANTARFLEXION;
+            default -> throw new AssertionError("no row of the leg: " + row.action());
         };
         Anderson2007 other = Anderson2007.row(opposite, row.sex(), row.group());
         for (double angle = -0.5; angle < 1; angle += 0.25) {

@@ -54,7 +54,7 @@ class PublishedCurveTest {
     }
 
     @Test
-    void threePeopleWhoAgreeAreNotASmallSpread() {
+    void aFewPeopleWhoAgreeAreNotASmallSpread() {
         Physique person = new Physique(Sex.FEMALE, 72, 60, 1.60);
         assertThat(Anderson2007.row(Action.HIP_EXTENSION, Sex.FEMALE, AgeGroup.SENIOR)
                         .spread())
