@@ -83,6 +83,16 @@ class PublishedCurveTest {
         }
     }
 
+    /** The 95th percentile of the standard normal distribution is 1.64485 (handbook tables; from memory). */
+    @Test
+    void theBandLeavesFivePercentOnEachSide() {
+        PublishedCurve curve = aged(30);
+        double above = Math.log(curve.upper90(1.2) / curve.held(1.2)) / curve.logSd(1.2);
+        double below = Math.log(curve.held(1.2) / curve.lower90(1.2)) / curve.logSd(1.2);
+        assertThat(above).isCloseTo(1.64485, within(5e-6));
+        assertThat(below).isCloseTo(1.64485, within(5e-6));
+    }
+
     @Test
     void aPressBeyondTheTestedAnglesIsNotKnown() {
         PublishedCurve hip = PublishedCurve.of(Action.HIP_EXTENSION, new Physique(Sex.MALE, 30, 80, 1.75));
