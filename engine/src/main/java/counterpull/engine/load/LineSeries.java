@@ -136,6 +136,12 @@ public final class LineSeries {
         return new Vec(along[i], across[i]);
     }
 
+    /** Part of the pull to the side of the sled's middle plane, N per strand of one half of a pair; 0 for a centred line. */
+    public double aside(Phase phase, int i) {
+        double off = line.ends().anchor().lateral() - line.ends().attachment().lateral();
+        return tension(phase, i) * Math.abs(off) / path[i];
+    }
+
     /** The longest rubber length of the range, m. */
     public double longest() {
         double most = rubberLength(0);

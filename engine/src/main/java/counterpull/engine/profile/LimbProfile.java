@@ -128,7 +128,12 @@ public final class LimbProfile {
 
     /** Mean contact stress of the kneecap joint, Pa; NaN outside the published range. */
     public double kneecapStress(Phase phase, int position) {
-        return KNEECAP.stress(angle(Joint.KNEE, position), torque(Joint.KNEE, phase, position));
+        return kneecapStress(position, torque(Joint.KNEE, phase, position));
+    }
+
+    /** That stress for another knee torque (N·m, extension positive) at the same position, Pa. */
+    public double kneecapStress(int position, double kneeTorque) {
+        return KNEECAP.stress(angle(Joint.KNEE, position), kneeTorque);
     }
 
     /** How far the published kneecap curves carry at this position. */

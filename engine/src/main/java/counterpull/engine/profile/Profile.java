@@ -27,7 +27,6 @@ public final class Profile {
         this.loading = loading;
         amounts = ground.terms().amounts(loading);
         double[] force = ground.terms().contact(amounts);
-        checkContact(force);
         asked = Asked.of(
                 ground, force, new PushDirection(ground, ground.task().pushing().push()));
         List<LimbProfile> found = new ArrayList<>();
@@ -39,7 +38,7 @@ public final class Profile {
 
     /** The profile of a task. */
     public static Profile of(PressTask task) {
-        return new Profile(Groundwork.of(task), task.loading());
+        return new Profile(Groundwork.of(task), task.loading()).inContact();
     }
 
     /** The profile of a loading on ground already laid out; its lines are laid over that range. */
@@ -48,13 +47,21 @@ public final class Profile {
         for (var line : loading.lines()) {
             lines.add(ground.series(line));
         }
-        return new Profile(ground.with(lines), loading);
+        return new Profile(ground.with(lines), loading).inContact();
     }
 
-    private void checkContact(double[] force) {
+    /**
+     * The profile of a loading whose lines are already laid over the ground, in the same order, even where contact is lost:
+     * for a search, which judges the contact force itself.
+     */
+    public static Profile onGround(Groundwork withLines, Loading loading) {
+        return new Profile(withLines, loading);
+    }
+
+    private Profile inContact() {
         for (Phase phase : Phase.values()) {
             for (int i = 0; i < positions(); i++) {
-                double push = force[ground.terms().grid().cell(phase, i)];
+                double push = force(phase, i);
                 if (push < 0) {
                     throw new Refusal(
                             Fault.CONTACT_LOST,
@@ -67,6 +74,7 @@ public final class Profile {
                 }
             }
         }
+        return this;
     }
 
     /** What it was computed from. */

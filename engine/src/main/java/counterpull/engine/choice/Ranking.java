@@ -1,0 +1,79 @@
+package counterpull.engine.choice;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * The setups of one strategy that keep every limit, best first: least shortfall, then least peak effort, then fewest pieces to
+ * handle, then the order in which the kit lists them. Setups nearer than 1e-12 in shortfall are ties.
+ */
+public final class Ranking {
+    private static final double TIE = 1e-12;
+    private final Strategy strategy;
+    private final List<Candidate> kept = new ArrayList<>();
+
+    Ranking(Strategy strategy) {
+        this.strategy = strategy;
+    }
+
+    void add(Candidate candidate) {
+        kept.add(candidate);
+    }
+
+    /** The strategy. */
+    public Strategy strategy() {
+        return strategy;
+    }
+
+    /** How many setups keep every limit. */
+    public int size() {
+        return kept.size();
+    }
+
+    /** All of them, best first. */
+    public List<Candidate> all() {
+        List<Candidate> sorted = new ArrayList<>(kept);
+        sorted.sort(Comparator.comparingDouble(Ranking::shortfall)
+                .thenComparingDouble(Ranking::peak)
+                .thenComparingInt(Candidate::pieces));
+        return sorted;
+    }
+
+    /** The best few that a person would call different from one another. */
+    public List<Candidate> best(int most) {
+        List<Candidate> chosen = new ArrayList<>();
+        for (Candidate candidate : all()) {
+            boolean differs = true;
+            for (Candidate before : chosen) {
+                differs &= candidate.differsFrom(before);
+            }
+            if (differs && chosen.size() < most) {
+                chosen.add(candidate);
+            }
+        }
+        return chosen;
+    }
+
+    /** Every setup whose shortfall is as small as the best one's. */
+    public List<Candidate> ties() {
+        List<Candidate> sorted = all();
+        List<Candidate> ties = new ArrayList<>();
+        for (Candidate candidate : sorted) {
+            if (shortfall(candidate) <= shortfall(sorted.get(0)) + TIE) {
+                ties.add(candidate);
+            }
+        }
+        return ties;
+    }
+
+    private static double shortfall(Candidate candidate) {
+        // rounding noise must not order ties
+        double shortfall = candidate.verdict().shortfall();
+        return Double.isNaN(shortfall) ? Double.POSITIVE_INFINITY : Math.rint(shortfall / TIE) * TIE;
+    }
+
+    private static double peak(Candidate candidate) {
+        return candidate.verdict().peak().map(p -> p.limiting().effort()).orElse(Double.POSITIVE_INFINITY);
+    }
+}
