@@ -12,6 +12,7 @@ import counterpull.scenario.tree.Node.EmptyNode;
 import counterpull.scenario.tree.Node.Entry;
 import counterpull.scenario.tree.Node.ListNode;
 import counterpull.scenario.tree.Node.MapNode;
+import counterpull.scenario.tree.Node.TextNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -112,6 +113,19 @@ public final class Fields {
         return find(key).map(node -> values.choice(node, choices));
     }
 
+    /** The thing that a name means, where the name must be there. */
+    public <T> Optional<T> named(String key, Named<T> known) {
+        return needed(key).flatMap(node -> known.find(node, values, problems));
+    }
+
+    /** The things that the names of a list mean; empty where the list is left out. */
+    public <T> List<T> optionalNamed(String key, Named<T> known, Span length) {
+        return items(find(key), length).stream()
+                .map(node -> known.find(node, values, problems))
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
     /** A text that must be there. */
     public String text(String key) {
         return needed(key).map(values::text).orElse("");
@@ -188,12 +202,23 @@ public final class Fields {
         return given.size() == 1 ? Optional.of(given.get(0)) : Optional.empty();
     }
 
+    /** Reports if none of these keys is there. */
+    public void oneOrBoth(String first, String second) {
+        if (find(first).isEmpty() && find(second).isEmpty()) {
+            missing(first + " or " + second, "Give " + first + ", " + second + " or both");
+        }
+    }
+
+    /** A key's value as it was written; empty if it is no single value. */
+    public Optional<String> peek(String key) {
+        return find(key)
+                .filter(TextNode.class::isInstance)
+                .map(node -> ((TextNode) node).text().strip());
+    }
+
     /** Reports a problem with a key's value. */
     public void report(Code code, String key, String message, String hint) {
-        String written = map.get(key)
-                .filter(Node.TextNode.class::isInstance)
-                .map(node -> ((Node.TextNode) node).text())
-                .orElse("");
+        String written = peek(key).orElse("");
         problems.add(new Problem(code, place(key), Found.value(written), message, hint));
     }
 

@@ -40,6 +40,7 @@ public enum Code {
     NOT_A_TEXT("not-a-text"),
     UNKNOWN_NAME("unknown-name"),
     DUPLICATE_NAME("duplicate-name"),
+    NOT_ON_HAND("not-on-hand"),
     CONTRADICTION("contradiction"),
     OUT_OF_ORDER("out-of-order"),
 
