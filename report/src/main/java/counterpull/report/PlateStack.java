@@ -37,9 +37,14 @@ public record PlateStack(Horn horn, String plate, double mass, int count) {
         }
     }
 
+    /** How many plates these are in all. */
+    public int pieces() {
+        return horn.times * count;
+    }
+
     /** Mass of all of them, kg. */
     public double total() {
-        return horn.times * count * mass;
+        return pieces() * mass;
     }
 
     /** Count and name. */

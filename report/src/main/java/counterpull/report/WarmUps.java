@@ -20,7 +20,7 @@ public final class WarmUps {
     /** Up to three steps, lighter first; none where even the bare carriage asks too much. */
     public static List<WarmUp> of(Setup setup) {
         Profile working = setup.profile();
-        double peak = peak(working);
+        double peak = extreme(working, 1);
         List<WarmUp> steps = new ArrayList<>();
         List<WarmUp> parts = parts(working, setup.plates(), peak);
         for (int k = 0; k < SHARES.length; k++) {
@@ -53,19 +53,22 @@ public final class WarmUps {
         List<WarmUp> parts = new ArrayList<>();
         for (List<PlateStack> set : sets) {
             Plates part = new Plates(set);
-            Loading bare = Loading.plates(part.total());
-            parts.add(new WarmUp(part, 0, peak(Profile.of(working.ground(), bare)) / peak));
+            Profile bare = Profile.onGround(working.ground().with(List.of()), Loading.plates(part.total()));
+            if (extreme(bare, -1) >= 0) {
+                parts.add(new WarmUp(part, 0, extreme(bare, 1) / peak));
+            }
         }
         return parts;
     }
 
-    private static double peak(Profile profile) {
-        double most = 0;
+    /** The largest force of all phases and positions (sense 1), or the least (sense −1), N. */
+    private static double extreme(Profile profile, int sense) {
+        double most = Double.NEGATIVE_INFINITY;
         for (Phase phase : Phase.values()) {
             for (int i = 0; i < profile.positions(); i++) {
-                most = Math.max(most, profile.force(phase, i));
+                most = Math.max(most, sense * profile.force(phase, i));
             }
         }
-        return most;
+        return sense * most;
     }
 }
