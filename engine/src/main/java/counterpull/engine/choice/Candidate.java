@@ -41,6 +41,14 @@ public record Candidate(Place place, PlateSet plates, List<ElasticLine> lines, G
      * @param excess how far past its tightest limit, as a share of it; negative keeps every limit
      */
     public record Score(double shortfall, double peak, double excess) {
+        /** The score that a verdict amounts to. */
+        public static Score of(Verdict verdict) {
+            return new Score(
+                    verdict.shortfall(),
+                    verdict.peak().map(p -> p.limiting().effort()).orElse(Double.NaN),
+                    verdict.tightest().map(Breach::excess).orElse(Double.NEGATIVE_INFINITY));
+        }
+
         static Score of(Tally tally) {
             return new Score(tally.shortfall, tally.peak, tally.worst());
         }

@@ -1,0 +1,57 @@
+package counterpull.picture;
+
+import counterpull.engine.body.Joint;
+import counterpull.engine.motion.Phase;
+import counterpull.engine.profile.Profile;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/** Writes the pictures of the invented setups, to be looked at. Not a test. */
+public final class Gallery {
+    private final Path folder;
+    private final String suffix;
+    private final View view;
+
+    private Gallery(Path folder, String suffix, Palette palette) {
+        this.folder = folder;
+        this.suffix = suffix;
+        view = View.light(Size.CHART).with(palette);
+    }
+
+    /** Writes everything to the folder named by the first argument. */
+    public static void main(String[] arguments) throws IOException {
+        Path folder = Files.createDirectories(Path.of(arguments[0]));
+        for (Gallery gallery : new Gallery[] {
+            new Gallery(folder, "light", Palette.LIGHT),
+            new Gallery(folder, "dark", Palette.DARK),
+            new Gallery(folder, "print", Palette.PRINT)
+        }) {
+            gallery.charts();
+        }
+    }
+
+    private void charts() throws IOException {
+        Profile today = Setups.plain();
+        Profile chosen = Setups.both();
+        for (Joint joint : Joint.values()) {
+            chart("torque-" + joint.words(), TorqueChart.of(today, 0, joint).at(30));
+        }
+        chart("effort", EffortChart.of(chosen, Setups.goal(), today));
+        chart("force-lifting", ForceChart.of(chosen, Phase.LIFTING));
+        chart("force-lowering", ForceChart.of(Setups.relieved(), Phase.LOWERING));
+        Chart stress = StressChart.of(today, 0);
+        chart("stress", GoalLayers.stress(Setups.goal()).map(stress::with).orElse(stress));
+        chart("comparison", ComparisonChart.of(today, chosen, Setups.goal()));
+    }
+
+    private void chart(String name, Chart chart) throws IOException {
+        write(name, chart.svg(view));
+        write(name + "-card", chart.svg(view.with(Size.CARD)));
+    }
+
+    private void write(String name, String svg) throws IOException {
+        Files.write(folder.resolve(name + "-" + suffix + ".svg"), svg.getBytes(StandardCharsets.UTF_8));
+    }
+}
