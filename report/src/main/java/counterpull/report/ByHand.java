@@ -41,8 +41,8 @@ final class ByHand {
         Candidate.Place place = new Candidate.Place(task.stance(), task.stroke(), profile.ground());
         Kit kit = kitOf(plates);
         PlateSet set = new PlateSet(plates.total(), counts(plates));
-        Candidate candidate = new Candidate(
-                place, set, task.loading().lines(), scenario.goal(), Candidate.Score.of(verdict));
+        Candidate candidate =
+                new Candidate(place, set, task.loading().lines(), scenario.goal(), Candidate.Score.of(verdict));
         return new Setup(name, profile, plates, verdict, SafeOrder.of(candidate, Racks.of(scenario), kit));
     }
 

@@ -56,11 +56,22 @@ public record Candidate(Place place, PlateSet plates, List<ElasticLine> lines, G
 
     /** The full verdict, judged afresh on the full profile, also where contact is lost. */
     public Verdict verdict() {
+        return Judge.of(anyProfile(), goal);
+    }
+
+    /** The full profile, computed afresh, also where contact is lost: for a setup that fails. */
+    public Profile anyProfile() {
         List<LineSeries> series = new ArrayList<>();
         for (ElasticLine line : lines) {
             series.add(place.ground.series(line));
         }
-        return Judge.of(Profile.onGround(place.ground.with(series), loading()), goal);
+        return Profile.onGround(place.ground.with(series), loading());
+    }
+
+    /** The same with other plates, scored afresh. */
+    public Candidate with(PlateSet other) {
+        Candidate unscored = new Candidate(place, other, lines, goal, score);
+        return new Candidate(place, other, lines, goal, Score.of(unscored.verdict()));
     }
 
     /** What is on the sled. */
