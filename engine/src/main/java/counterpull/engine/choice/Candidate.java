@@ -11,7 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * One setup.
+ * One setup that a search or a person proposes, not yet judged in full.
  *
  * @param place where the person is and which stop is set
  * @param plates what is on the horns
