@@ -11,7 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * One setup.
+ * One setup that a search found: scored, and judged in full only when asked for its verdict.
  *
  * @param place where the person is and which stop is set
  * @param plates what is on the horns
