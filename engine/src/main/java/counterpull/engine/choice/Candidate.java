@@ -1,22 +1,25 @@
 package counterpull.engine.choice;
 
 import counterpull.engine.load.ElasticLine;
+import counterpull.engine.load.LineSeries;
 import counterpull.engine.motion.RailStroke;
 import counterpull.engine.motion.Stance;
 import counterpull.engine.profile.Groundwork;
 import counterpull.engine.profile.Loading;
 import counterpull.engine.profile.Profile;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
- * One setup that keeps every limit.
+ * One setup.
  *
  * @param place where the person is and which stop is set
  * @param plates what is on the horns
  * @param lines the rubber
- * @param verdict how it does
+ * @param goal what it is held against
+ * @param score its shortfall and peak effort, as the search found them
  */
-public record Candidate(Place place, PlateSet plates, List<ElasticLine> lines, Verdict verdict) {
+public record Candidate(Place place, PlateSet plates, List<ElasticLine> lines, Goal goal, Score score) {
     public Candidate {
         lines = List.copyOf(lines);
     }
@@ -29,6 +32,28 @@ public record Candidate(Place place, PlateSet plates, List<ElasticLine> lines, V
      * @param ground movement, terms and strength over that range
      */
     public record Place(Stance stance, RailStroke stroke, Groundwork ground) {}
+
+    /**
+     * How a setup did in the search.
+     *
+     * @param shortfall √(mean of max(0, target − effort)²), a pure number; NaN where no effort is known anywhere
+     * @param peak largest effort of the named joints in any phase; NaN where none is known
+     * @param excess how far past its tightest limit, as a share of it; negative keeps every limit
+     */
+    public record Score(double shortfall, double peak, double excess) {
+        static Score of(Tally tally) {
+            return new Score(tally.shortfall, tally.peak, tally.worst());
+        }
+    }
+
+    /** The full verdict, judged afresh on the full profile, also where contact is lost. */
+    public Verdict verdict() {
+        List<LineSeries> series = new ArrayList<>();
+        for (ElasticLine line : lines) {
+            series.add(place.ground.series(line));
+        }
+        return Judge.of(Profile.onGround(place.ground.with(series), loading()), goal);
+    }
 
     /** What is on the sled. */
     public Loading loading() {

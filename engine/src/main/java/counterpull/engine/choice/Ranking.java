@@ -69,11 +69,12 @@ public final class Ranking {
 
     private static double shortfall(Candidate candidate) {
         // rounding noise must not order ties
-        double shortfall = candidate.verdict().shortfall();
+        double shortfall = candidate.score().shortfall();
         return Double.isNaN(shortfall) ? Double.POSITIVE_INFINITY : Math.rint(shortfall / TIE) * TIE;
     }
 
     private static double peak(Candidate candidate) {
-        return candidate.verdict().peak().map(p -> p.limiting().effort()).orElse(Double.POSITIVE_INFINITY);
+        double peak = candidate.score().peak();
+        return Double.isNaN(peak) ? Double.POSITIVE_INFINITY : peak;
     }
 }

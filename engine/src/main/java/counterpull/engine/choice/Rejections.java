@@ -16,19 +16,18 @@ public final class Rejections {
     private final TreeMap<String, Refusal> refusals = new TreeMap<>();
     private Candidate nearest;
 
-    void passed(Candidate candidate) {
-        for (Breach breach : candidate.verdict().nearest()) {
-            if (breach.passed()) {
-                stopped[breach.kind().ordinal()]++;
+    /** Notes a setup that passed a limit; true where it is the nearest miss so far, to be handed in by {@link #nearest}. */
+    boolean passed(Tally tally) {
+        for (int kind = 0; kind < stopped.length; kind++) {
+            if (tally.excess[kind] > Breach.TOUCH) {
+                stopped[kind]++;
             }
         }
-        if (nearest == null || excess(candidate) < excess(nearest)) {
-            nearest = candidate;
-        }
+        return nearest == null || tally.worst() < nearest.score().excess();
     }
 
-    private static double excess(Candidate candidate) {
-        return candidate.verdict().tightest().map(Breach::excess).orElse(0.0);
+    void nearest(Candidate candidate) {
+        nearest = candidate;
     }
 
     void refused(String what, Refusal refusal) {

@@ -3,7 +3,6 @@ package counterpull.engine.choice;
 import counterpull.engine.load.Carriage;
 import counterpull.engine.profile.Groundwork;
 import counterpull.engine.profile.Loading;
-import counterpull.engine.profile.Profile;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -20,7 +19,9 @@ public final class Search {
     private final Map<Strategy, Ranking> rankings = new EnumMap<>(Strategy.class);
     private final List<Candidate.Place> places;
     private final List<PlateSet> plates;
+    private final Tally tally = new Tally();
     private LinesOnGround lines;
+    private Scorer scorer;
     private Groundwork ground;
     private SplitRange split;
     private int place;
@@ -68,9 +69,11 @@ public final class Search {
     private void step() {
         if (lines == null) {
             lines = LinesOnGround.of(question.kit(), places.get(place).ground(), rejections);
+            scorer = new Scorer(places.get(place).ground(), question.goal());
         }
         if (ground == null) {
             ground = places.get(place).ground().with(lines.series(set));
+            scorer.hang(lines.series(set));
         }
         Ranking ranking = rankings.get(lines.strategy(set));
         if (ranking != null) {
@@ -81,14 +84,18 @@ public final class Search {
 
     private void judge(Ranking ranking) {
         Loading loading = new Loading(plates.get(plate).total(), lines.lines(set));
-        Verdict verdict = Judge.of(Profile.onGround(ground, loading), question.goal());
-        Candidate candidate = new Candidate(places.get(place), plates.get(plate), loading.lines(), verdict);
+        scorer.score(loading, ground, tally);
         considered++;
-        if (verdict.feasible()) {
-            ranking.add(candidate);
-        } else {
-            rejections.passed(candidate);
+        if (tally.feasible()) {
+            ranking.add(candidate(loading));
+        } else if (rejections.passed(tally)) {
+            rejections.nearest(candidate(loading));
         }
+    }
+
+    private Candidate candidate(Loading loading) {
+        return new Candidate(
+                places.get(place), plates.get(plate), loading.lines(), question.goal(), Candidate.Score.of(tally));
     }
 
     private void next(boolean wholeSet) {

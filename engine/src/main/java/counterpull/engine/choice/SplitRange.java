@@ -1,17 +1,13 @@
 package counterpull.engine.choice;
 
 import counterpull.engine.Refusal;
-import counterpull.engine.motion.Phase;
 import counterpull.engine.motion.PressMotion;
 import counterpull.engine.motion.RailStroke;
 import counterpull.engine.profile.Groundwork;
-import counterpull.engine.profile.Limiting;
 import counterpull.engine.profile.Loading;
 import counterpull.engine.profile.PressTask;
-import counterpull.engine.profile.Profile;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * The search for split ranges: for each seat and foot row, every set over the whole range with every set over the part above
@@ -19,7 +15,9 @@ import java.util.Optional;
  * upper set's stop only the whole one's. Limits hold in each set by itself; the upper set keeps the same seconds over its
  * shorter travel.
  *
- * <p>Exact: a pair is skipped only when even the best of all upper sets at every position could not make it one of the best.
+ * <p>Exact for the best pair: a set is left out only when another one misses the target by no more at every position, a pair
+ * only when even an ideal partner could not make it one of the best. So the runners-up are pairs of sets that each have a
+ * part of the range where nothing beats them.
  */
 final class SplitRange {
     private static final int KEPT = 64;
@@ -30,6 +28,7 @@ final class SplitRange {
     private int place;
     private int stop;
     private List<Scored> whole;
+    private final Tally tally = new Tally();
     private int considered;
 
     SplitRange(Question question, List<Candidate.Place> places, List<PlateSet> plates) {
@@ -47,7 +46,7 @@ final class SplitRange {
     }
 
     /** One set with its squared shortfall at each position and moving phase of the whole range. */
-    private record Scored(Candidate candidate, double[] missed, double sum) {}
+    private record Scored(Candidate candidate, double[] missed) {}
 
     boolean advance(int budget) {
         int until = considered + budget;
@@ -113,45 +112,44 @@ final class SplitRange {
 
     private List<Scored> scored(Groundwork ground, Candidate.Place at, int skipped) {
         LinesOnGround lines = LinesOnGround.of(question.kit(), ground, new Rejections());
+        Scorer scorer = new Scorer(ground, question.goal());
         List<Scored> found = new ArrayList<>();
         for (int set = 0; set < lines.count(); set++) {
             Groundwork laid = ground.with(lines.series(set));
+            scorer.hang(lines.series(set));
             for (PlateSet plate : plates) {
                 considered++;
                 Loading loading = new Loading(plate.total(), lines.lines(set));
-                Profile profile = Profile.onGround(laid, loading);
-                Verdict verdict = Judge.of(profile, question.goal());
-                if (verdict.feasible()) {
-                    found.add(score(new Candidate(at, plate, loading.lines(), verdict), profile, skipped));
+                scorer.score(loading, laid, tally);
+                if (tally.feasible()) {
+                    double[] missed = scorer.missed(skipped, loading, laid);
+                    Candidate candidate =
+                            new Candidate(at, plate, loading.lines(), question.goal(), Candidate.Score.of(tally));
+                    keepUndominated(found, new Scored(candidate, missed));
                 }
             }
         }
         return found;
     }
 
-    private Scored score(Candidate candidate, Profile profile, int skipped) {
-        int n = profile.positions() + skipped;
-        double[] missed = new double[2 * n];
-        java.util.Arrays.fill(missed, Double.POSITIVE_INFINITY);
-        double sum = 0;
-        for (int i = skipped; i < n; i++) {
-            for (Phase phase : new Phase[] {Phase.LIFTING, Phase.LOWERING}) {
-                double miss = missed(profile, phase, i - skipped);
-                missed[(phase == Phase.LIFTING ? 0 : n) + i] = miss;
-                sum += Double.isNaN(miss) ? 0 : miss;
+    private static void keepUndominated(List<Scored> found, Scored next) {
+        for (Scored other : found) {
+            if (dominates(other.missed, next.missed)) {
+                return;
             }
         }
-        return new Scored(candidate, missed, sum);
+        found.removeIf(other -> dominates(next.missed, other.missed));
+        found.add(next);
     }
 
-    private double missed(Profile profile, Phase phase, int i) {
-        Optional<Limiting> limiting = profile.limiting(question.goal().joints(), phase, i);
-        if (limiting.isEmpty()) {
-            return Double.NaN;
+    /** Whether one set misses by no more than another at every position; what is not known is equal to itself alone. */
+    private static boolean dominates(double[] one, double[] other) {
+        for (int i = 0; i < one.length; i++) {
+            if (!(one[i] <= other[i] || Double.isNaN(one[i]) && Double.isNaN(other[i]))) {
+                return false;
+            }
         }
-        double miss = question.goal().target().at(profile.drivingAngle(i))
-                - limiting.get().effort();
-        return miss > 0 ? miss * miss : 0;
+        return true;
     }
 
     private void pairs(Candidate.Place at, List<Scored> uppers, int first) {
@@ -161,14 +159,36 @@ final class SplitRange {
         double[] least = least(uppers);
         double changeover = (at.ground().motion().plate(first) - at.stroke().bottom())
                 / at.stroke().travel();
-        for (Scored low : whole) {
-            if (mean(low.missed, least) < bar()) {
-                for (Scored high : uppers) {
-                    keep(new SplitSetup(
-                            low.candidate, high.candidate, changeover, Math.sqrt(mean(low.missed, high.missed))));
+        List<Scored> lows = byBound(whole, least);
+        List<Scored> highs = byBound(uppers, lows.isEmpty() ? least : least(lows));
+        for (Scored low : lows) {
+            // sorted by their bound: past the first that cannot help, none can
+            if (mean(low.missed, least, bar()) >= bar()) {
+                return;
+            }
+            for (Scored high : highs) {
+                double mean = mean(low.missed, high.missed, bar());
+                if (mean < bar()) {
+                    keep(new SplitSetup(low.candidate, high.candidate, changeover, Math.sqrt(mean)));
                 }
             }
         }
+    }
+
+    /** The sets, the one that could do best with an ideal partner first. */
+    private static List<Scored> byBound(List<Scored> sets, double[] ideal) {
+        double[] bound = new double[sets.size()];
+        List<Integer> order = new ArrayList<>();
+        for (int k = 0; k < bound.length; k++) {
+            bound[k] = mean(sets.get(k).missed, ideal, Double.POSITIVE_INFINITY);
+            order.add(k);
+        }
+        order.sort((a, b) -> Double.compare(bound[a], bound[b]));
+        List<Scored> sorted = new ArrayList<>();
+        for (int k : order) {
+            sorted.add(sets.get(k));
+        }
+        return sorted;
     }
 
     private static double[] least(List<Scored> uppers) {
@@ -183,8 +203,12 @@ final class SplitRange {
         return least;
     }
 
-    /** Mean over what is known of the smaller of two squared shortfalls; where one is not known the other counts. */
-    private static double mean(double[] low, double[] high) {
+    /**
+     * Mean over what is known of the smaller of two squared shortfalls; where one is not known the other counts. Infinite as
+     * soon as it is sure to reach {@code bar}.
+     */
+    private static double mean(double[] low, double[] high, double bar) {
+        double enough = bar * low.length;
         double sum = 0;
         int counted = 0;
         for (int i = 0; i < low.length; i++) {
@@ -192,6 +216,9 @@ final class SplitRange {
             if (smaller < Double.POSITIVE_INFINITY) {
                 sum += smaller;
                 counted++;
+                if (sum > enough) {
+                    return Double.POSITIVE_INFINITY;
+                }
             }
         }
         return counted == 0 ? Double.POSITIVE_INFINITY : sum / counted;

@@ -1,8 +1,8 @@
 package counterpull.engine.jointload;
 
 /**
- * The kneecap joint after Brechter and Powers, in the form used since in squats and leg work. With x the knee flexion in
- * degrees:
+ * The kneecap joint after Brechter and Powers, in the form used since in squats and leg work. With x the knee flexion
+ * in degrees:
  *
  * <ul>
  *   <li>lever arm = 8.0e−8 x³ − 1.3e−5 x² + 2.8e−4 x + 0.046 m
@@ -10,16 +10,17 @@ package counterpull.engine.jointload;
  *   <li>area = 0.0781 x² + 0.6763 x + 151.75 mm²
  * </ul>
  *
- * <p>Valid: lever arm and ratio 0° to 100°, absent outside (the ratio has a pole at 128.19°); area 0° to 60°, held at its 60° value from
- * there on and marked, because measured area falls after about 60° where the quadratic keeps rising. Held constant it may
- * still be too large past 60°, so the stress too low.
+ * <p>Valid: lever arm and ratio 0° to 100°, absent outside (the ratio has a pole at 128.19°); area 0° to 60°, held at
+ * its 60° value from there on and marked, because measured area falls after about 60° where the quadratic keeps
+ * rising. Held constant it may still be too large past 60°, so the stress too low.
  *
- * <p>Sources: lever arm and ratio fitted to van Eijden TMGJ, Kouwenhoven E, Verburg J, Weijs WA 1986, J Biomech 19:219–229, by
- * Brechter JH, Powers CM 2002, Med Sci Sports Exerc 34:1582–1593 (from memory, looked up digit for digit in a public
- * analysis script); area as used in running studies, for instance Willson 2014, Clin Biomech 29:243–247 (from memory).
+ * <p>Sources: lever arm and ratio fitted to van Eijden TMGJ, Kouwenhoven E, Verburg J, Weijs WA 1986, J Biomech
+ * 19:219–229, by Brechter JH, Powers CM 2002, Med Sci Sports Exerc 34:1582–1593 (from memory, looked up digit for
+ * digit in a public analysis script); area as used in running studies, for instance Willson 2014, Clin Biomech
+ * 29:243–247 (from memory).
  *
- * <p>Ours differs: many papers print the lever arm with the first three terms in mm and the constant in m; here all are in
- * m. The ranges are enforced.
+ * <p>Ours differs: many papers print the lever arm with the first three terms in mm and the constant in m; here all
+ * are in m. The ranges are enforced.
  */
 public record BrechterPowers2002() implements Kneecap {
     private static final double LEVER_ARM_TO = 100;

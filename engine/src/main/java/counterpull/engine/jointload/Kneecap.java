@@ -4,9 +4,9 @@ package counterpull.engine.jointload;
  * The load on the kneecap (patellofemoral) joint of one limb, from the net torque of knee extension.
  *
  * <p>Quadriceps force = torque / lever arm, none for a flexion torque; reaction = ratio × quadriceps force; stress =
- * reaction / contact area. Knee flexion in rad, 0 straight; lever arm m; ratio a pure number; area m²; force N; stress Pa.
- * NaN where a curve is not published. A net torque ignores co-contraction: the hamstrings working against the quadriceps load
- * the kneecap more than any number here says.
+ * reaction / contact area. Knee flexion in rad, 0 straight; lever arm m; ratio a pure number; area m²; force N;
+ * stress Pa. NaN where a curve is not published. A net torque ignores co-contraction: the hamstrings working against
+ * the quadriceps load the kneecap more than any number here says.
  */
 public sealed interface Kneecap permits BrechterPowers2002 {
     /** Effective lever arm of the quadriceps, m. */

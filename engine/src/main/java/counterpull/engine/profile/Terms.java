@@ -81,6 +81,11 @@ public final class Terms {
         return amounts;
     }
 
+    /** Contact force along <b>u</b> of a loading whose lines are these terms' lines, N, by phase × position. */
+    public double[] contact(Loading loading) {
+        return contact(amounts(loading));
+    }
+
     /** Contact force along <b>u</b> for these amounts, N, by phase × position. */
     double[] contact(double[] amounts) {
         double[] force = new double[grid.cells()];

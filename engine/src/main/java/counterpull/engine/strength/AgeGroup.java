@@ -1,8 +1,8 @@
 package counterpull.engine.strength;
 
 /**
- * The age groups of Anderson, Madigan and Nussbaum 2007. The age a group stands for is the middle of its published span;
- * 72 years for the open group is our choice (the paper's mean age for it was not at hand).
+ * The age groups of Anderson, Madigan and Nussbaum 2007. The age a group stands for is the middle of its published
+ * span; 72 years for the open group is our choice (the paper's mean age for it was not at hand).
  */
 public enum AgeGroup {
     /** 18 to 25 years, 14 people. */

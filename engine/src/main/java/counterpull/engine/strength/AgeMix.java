@@ -1,8 +1,8 @@
 package counterpull.engine.strength;
 
 /**
- * The two age groups between which an age lies, and how far along. Torque is interpolated, not coefficients: these are
- * correlated and a mean of two fits is not a fit.
+ * The two age groups between which an age lies, and how far along. Torque is interpolated, not coefficients: these
+ * are correlated and a mean of two fits is not a fit.
  *
  * @param younger group at or below the age, or the youngest
  * @param older group at or above the age, or the oldest
@@ -10,10 +10,16 @@ package counterpull.engine.strength;
  * @param logSd extra standard deviation of log torque, because nobody of this age was measured
  */
 record AgeMix(AgeGroup younger, AgeGroup older, double share, double logSd) {
-    /** Halfway between two groups, in log torque; our assumption, about a third of how much people of one group differ. */
+    /**
+     * Halfway between two groups, in log torque; our assumption, about a third of how much people of one group
+     * differ.
+     */
     private static final double HALFWAY = 0.10;
 
-    /** Past the oldest group's age, per year; our assumption: about the yearly loss of strength at that age (from memory). */
+    /**
+     * Past the oldest group's age, per year; our assumption: about the yearly loss of strength at that age (from
+     * memory).
+     */
     private static final double PER_YEAR = 0.01;
 
     static AgeMix of(double age) {

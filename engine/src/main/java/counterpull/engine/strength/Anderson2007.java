@@ -6,24 +6,24 @@ import counterpull.engine.body.Action;
 import counterpull.engine.body.Sex;
 
 /**
- * Greatest voluntary torque of one action of the leg against joint angle and angular velocity, one row of the published
- * table.
+ * Greatest voluntary torque of one action of the leg against joint angle and angular velocity, one row of the
+ * published table.
  *
- * <p>T = C1 · W · cos(C2 (q − C3)) held still; W body weight × stature (N·m), q the joint's anatomical angle (rad; hip
- * flexion, knee flexion with 0 straight, ankle dorsiflexion positive). Shortening at w ≥ 0 rad/s multiplies it by (2 C4 C5
- * + w (C5 − 3 C4)) / (2 C4 C5 + w (2 C5 − 4 C4)): C4 and C5 are the speeds at which 75 % and 50 % of the held torque are
- * left. T is a positive number in the sense of the action.
+ * <p>T = C1 · W · cos(C2 (q − C3)) held still; W body weight × stature (N·m), q the joint's anatomical angle (rad;
+ * hip flexion, knee flexion with 0 straight, ankle dorsiflexion positive). Shortening at w ≥ 0 rad/s multiplies it by
+ * (2 C4 C5 + w (C5 − 3 C4)) / (2 C4 C5 + w (2 C5 − 4 C4)): C4 and C5 are the speeds at which 75 % and 50 % of the
+ * held torque are left. T is a positive number in the sense of the action.
  *
  * <p>Valid between the angles that were measured (see {@link SourceAngles}) and 18 years upwards, for healthy people.
  * It is a net torque about one joint, one limb: muscles that cross two joints are neglected, although the hamstrings,
  * rectus femoris and gastrocnemius make a joint's strength depend on its neighbour's angle.
  *
- * <p>Source: Anderson DE, Madigan ML, Nussbaum MA 2007, J Biomech 40:3105–3113, equations 1–9 and Table 3; coefficients
- * looked up in a public copy, the eccentric factor from memory.
+ * <p>Source: Anderson DE, Madigan ML, Nussbaum MA 2007, J Biomech 40:3105–3113, equations 1–9 and Table 3;
+ * coefficients looked up in a public copy, the eccentric factor from memory.
  *
- * <p>Ours differs: the cosine and the shortening factor are cut off at 0; the passive torque and the eccentric factor can
- * be computed here but no curve uses them, because the mean passive coefficients explode in deep hip flexion and the
- * fitted eccentric factor falls below 1 in some rows.
+ * <p>Ours differs: the cosine and the shortening factor are cut off at 0; the passive torque and the eccentric factor
+ * can be computed here but no curve uses them, because the mean passive coefficients explode in deep hip flexion and
+ * the fitted eccentric factor falls below 1 in some rows.
  *
  * @param action the action
  * @param sex the half of the sample
@@ -32,7 +32,13 @@ import counterpull.engine.body.Sex;
  * @param deviation their standard deviations; correlated in the sample, so never to be drawn independently
  */
 public record Anderson2007(Action action, Sex sex, AgeGroup group, Coefficients mean, Coefficients deviation) {
-    /** Coefficients in the paper's letters: C1, C2 and C3 (rad), C4 and C5 (rad/s), C6 (s/rad), passive B (N·m) and k (1/rad). */
+    /**
+     * Coefficients in the paper's letters.
+     *
+     * @param held C1 to C3
+     * @param speed C4 to C6
+     * @param passive B1, k1, B2, k2
+     */
     public record Coefficients(Held held, Speed speed, Passive passive) {
         static Coefficients of(double[] c) {
             return new Coefficients(
@@ -40,18 +46,42 @@ public record Anderson2007(Action action, Sex sex, AgeGroup group, Coefficients 
         }
     }
 
-    /** C1 (share of body weight × stature), C2 (width), C3 (angle of greatest torque, rad). */
+    /**
+     * The torque held still.
+     *
+     * @param c1 C1, its peak as a share of body weight × stature
+     * @param c2 C2, how narrow the curve is: the cosine's argument in rad per rad of joint angle
+     * @param c3 C3, the angle of greatest torque, rad
+     */
     public record Held(double c1, double c2, double c3) {}
 
-    /** C4 and C5 (rad/s at 75 % and 50 % of the held torque), C6 (slope of the eccentric factor, s/rad). */
+    /**
+     * What speed does.
+     *
+     * @param c4 C4, the speed that leaves 75 % of the held torque, rad/s
+     * @param c5 C5, the speed that leaves 50 %, rad/s
+     * @param c6 C6, slope of the eccentric factor, s/rad
+     */
     public record Speed(double c4, double c5, double c6) {}
 
-    /** B1, k1, B2, k2 of the passive torque (N·m and 1/rad). */
+    /**
+     * The passive torque B1 exp(k1 q) + B2 exp(k2 q).
+     *
+     * @param b1 B1, N·m
+     * @param k1 1/rad
+     * @param b2 B2, N·m
+     * @param k2 1/rad
+     */
     public record Passive(double b1, double k1, double b2, double k2) {}
 
     /** Whether the table has rows for this action. */
     public static boolean covers(Action action) {
-        return Anderson2007Table3.ROWS.stream().anyMatch(row -> row.action == action);
+        for (Anderson2007 row : Anderson2007Table3.ROWS) {
+            if (row.action == action) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** The row for this action, sex and age group; a refusal where the table has none. */
@@ -61,7 +91,11 @@ public record Anderson2007(Action action, Sex sex, AgeGroup group, Coefficients 
                 return row;
             }
         }
-        throw new Refusal(
+        throw notPublished(action);
+    }
+
+    static Refusal notPublished(Action action) {
+        return new Refusal(
                 Fault.OUTSIDE_PUBLISHED_RANGE,
                 "strength of " + action.words(),
                 Double.NaN,

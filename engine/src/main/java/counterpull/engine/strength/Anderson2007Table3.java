@@ -16,8 +16,8 @@ import static counterpull.engine.strength.Anderson2007.Coefficients.of;
 import java.util.List;
 
 /**
- * Anderson, Madigan and Nussbaum 2007, Table 3, row by row: means, then standard deviations, each in the order C1 C2 C3
- * C4 C5 C6 B1 k1 B2 k2. A test holds every number to the data file.
+ * Anderson, Madigan and Nussbaum 2007, Table 3, row by row: means, then standard deviations, each in the order C1 C2
+ * C3 C4 C5 C6 B1 k1 B2 k2. A test holds every number to the data file.
  */
 final class Anderson2007Table3 {
     static final List<Anderson2007> ROWS = List.of(new Anderson2007[] {

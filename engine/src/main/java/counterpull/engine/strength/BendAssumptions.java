@@ -3,11 +3,12 @@ package counterpull.engine.strength;
 import counterpull.engine.Require;
 
 /**
- * How far one person may lie from the curve that their tests bend, before any test: log ratio = a constant + a smooth
- * function of angle. With d the difference of two angles, their covariance is scaleSd² + shapeSd² exp(−d²/2 reach²).
+ * How far one person may lie from a curve before any test: log ratio = a constant + a smooth function of angle. With
+ * d the difference of two angles and p the curve's peak over its torque there, the covariance is scaleSd² + shapeSd²
+ * p p′ exp(−d²/2 reach²): an error of shape is a share of the peak, so it is a larger share of a small torque.
  *
  * @param scaleSd standard deviation of the constant: the whole curve higher or lower
- * @param shapeSd standard deviation of the smooth function: stronger here, weaker there
+ * @param shapeSd standard deviation of the smooth function at the peak: stronger here, weaker there
  * @param reach over how many radians the smooth function stays alike
  */
 public record BendAssumptions(double scaleSd, double shapeSd, double reach) {
@@ -17,11 +18,5 @@ public record BendAssumptions(double scaleSd, double shapeSd, double reach) {
         Require.within(scaleSd, SPREAD, "spread of scale", "");
         Require.within(shapeSd, SPREAD, "spread of shape", "");
         Require.positive(reach, "reach of a test", "rad");
-    }
-
-    /** Covariance of the log ratio at two angles (rad). */
-    public double covariance(double angle, double other) {
-        double apart = (angle - other) / reach;
-        return scaleSd * scaleSd + shapeSd * shapeSd * Math.exp(-apart * apart / 2);
     }
 }

@@ -7,27 +7,27 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * A curve bent by the person's own tests: held = given curve × exp(m(angle)), m the posterior mean of the log ratio test /
- * curve.
+ * A curve bent by the person's own tests: held = given curve × exp(m(angle)), m the posterior mean of the log ratio
+ * test / curve.
  *
- * <p>The log ratio is a Gaussian process, its covariance {@link BendAssumptions}, each test's noise on the diagonal; the
- * posterior is the textbook one, m = kᵀ (K + N)⁻¹ y and variance k(x,x) − kᵀ (K + N)⁻¹ k (Rasmussen and Williams 2006,
- * equations 2.25 and 2.26; from memory). No test: the given curve and its band. A test narrows the band, most near its own angle,
- * and widens it nowhere.
+ * <p>The log ratio is a Gaussian process, its covariance {@link BendAssumptions}, each test's noise on the diagonal;
+ * the posterior is the textbook one, m = kᵀ (K + N)⁻¹ y and variance k(x,x) − kᵀ (K + N)⁻¹ k (Rasmussen and Williams
+ * 2006, equations 2.25 and 2.26; from memory). No test: the given curve and its band. A test narrows the band, most
+ * near its own angle, and widens it nowhere.
  *
- * <p>Ours differs: m never goes past the largest or the smallest of the tested log ratios and 0, because a smooth process
- * can overshoot a little between tests; and a test outside the given curve's angles extends the angles to itself, since
- * the person was measured there. Beyond its own angles the given curve is carried on level from its end: the tail of its formula
- * would call a person weak where nobody was measured. A test where the given curve is below 15 % of its peak is refused:
- * a ratio to a tail says nothing.
+ * <p>Ours differs: m never goes past the largest or the smallest of the tested log ratios and 0, because a smooth
+ * process can overshoot a little between tests; and a test outside the given curve's angles extends the angles to
+ * itself, since the person was measured there. Beyond its own angles the given curve is carried on level from its
+ * end: the tail of its formula would call a person weak where nobody was measured. A test where the given curve is
+ * below 15 % of its peak is refused: a ratio to a tail says nothing.
  */
 public final class BentCurve implements StrengthCurve {
     private final StrengthCurve given;
-    private final AngleRange givenAngles;
-    private final BendAssumptions assumptions;
+    private final Spread spread;
     private final List<IsometricTest> tests;
     private final Cholesky cholesky;
     private final double[] at;
+    private final double[] shapeSd;
     private final double[] weights;
     private final double lowest;
     private final double highest;
@@ -36,10 +36,14 @@ public final class BentCurve implements StrengthCurve {
 
     private BentCurve(StrengthCurve given, BendAssumptions assumptions, List<IsometricTest> tests) {
         this.given = given;
-        givenAngles = given.angles();
-        this.assumptions = assumptions;
+        spread = new Spread(given, assumptions);
         this.tests = inOrder(tests);
-        at = this.tests.stream().mapToDouble(IsometricTest::angle).toArray();
+        at = new double[tests.size()];
+        shapeSd = new double[tests.size()];
+        for (int i = 0; i < at.length; i++) {
+            at[i] = this.tests.get(i).angle();
+            shapeSd[i] = spread.shapeSd(at[i]);
+        }
         cholesky = new Cholesky(covarianceOfTests());
         double[] logRatios = logRatios();
         weights = cholesky.solve(logRatios);
@@ -69,11 +73,9 @@ public final class BentCurve implements StrengthCurve {
     }
 
     private double[][] covarianceOfTests() {
-        double[][] matrix = new double[at.length][at.length];
+        double[][] matrix = new double[at.length][];
         for (int i = 0; i < at.length; i++) {
-            for (int j = 0; j < at.length; j++) {
-                matrix[i][j] = assumptions.covariance(at[i], at[j]);
-            }
+            matrix[i] = toTests(at[i]);
             // Rounding in a matrix of nearly equal rows is near 1e-17; 1e-12 keeps its root real and moves no torque by
             // 1e-6.
             matrix[i][i] += Math.max(1e-12, tests.get(i).logVariance());
@@ -90,12 +92,19 @@ public final class BentCurve implements StrengthCurve {
     }
 
     private double trusted(double angle) {
-        double torque = levelBeyondItsAngles(angle);
+        double torque = spread.level(angle);
         double least = KNOWN_SHARE_OF_PEAK * given.peak();
         if (torque < least) {
-            String sentence = "a strength test lies where the curve it would bend is a tail below 15 % of its peak";
+            String sentence =
+                    "a strength test at " + Math.round(Math.toDegrees(angle)) + "° lies where the curve it would bend"
+                            + " is below 15 % of its peak and is no guide: test nearer to the middle of the range";
             throw new Refusal(
-                    Fault.OUTSIDE_PUBLISHED_RANGE, "curve at the test's angle", torque, least, "N·m", sentence);
+                    Fault.OUTSIDE_PUBLISHED_RANGE,
+                    "published strength at the test's angle",
+                    torque,
+                    least,
+                    "N·m",
+                    sentence);
         }
         return torque;
     }
@@ -109,7 +118,7 @@ public final class BentCurve implements StrengthCurve {
     }
 
     private AngleRange reachedAngles() {
-        AngleRange range = givenAngles;
+        AngleRange range = given.angles();
         for (double angle : at) {
             range = range.reaching(angle);
         }
@@ -118,18 +127,15 @@ public final class BentCurve implements StrengthCurve {
 
     @Override
     public double held(double angle) {
-        return levelBeyondItsAngles(angle) * Math.exp(bend(angle));
-    }
-
-    private double levelBeyondItsAngles(double angle) {
-        return given.held(Math.max(givenAngles.low(), Math.min(givenAngles.high(), angle)));
+        return spread.level(angle) * Math.exp(bend(angle));
     }
 
     /** The posterior mean of the log ratio to the given curve at an angle (rad). */
     public double bend(double angle) {
+        double here = spread.shapeSd(angle);
         double sum = 0;
         for (int i = 0; i < at.length; i++) {
-            sum += weights[i] * assumptions.covariance(angle, at[i]);
+            sum += weights[i] * spread.covariance(angle - at[i], here, shapeSd[i]);
         }
         return Math.max(lowest, Math.min(highest, sum));
     }
@@ -138,7 +144,7 @@ public final class BentCurve implements StrengthCurve {
     public double logCovariance(double angle, double other) {
         double[] here = cholesky.forward(toTests(angle));
         double[] there = cholesky.forward(toTests(other));
-        double covariance = assumptions.covariance(angle, other);
+        double covariance = spread.covariance(angle, other);
         for (int i = 0; i < at.length; i++) {
             covariance -= here[i] * there[i];
         }
@@ -146,9 +152,10 @@ public final class BentCurve implements StrengthCurve {
     }
 
     private double[] toTests(double angle) {
+        double here = spread.shapeSd(angle);
         double[] row = new double[at.length];
         for (int i = 0; i < at.length; i++) {
-            row[i] = assumptions.covariance(angle, at[i]);
+            row[i] = spread.covariance(angle - at[i], here, shapeSd[i]);
         }
         return row;
     }

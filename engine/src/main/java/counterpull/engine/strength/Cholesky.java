@@ -1,8 +1,8 @@
 package counterpull.engine.strength;
 
 /**
- * Cholesky factor L of a small symmetric positive definite matrix A = L Lᵀ, row by row (textbook algorithm). The caller
- * keeps the diagonal positive by adding each test's own noise to it.
+ * Cholesky factor L of a small symmetric positive definite matrix A = L Lᵀ, row by row (textbook algorithm). The
+ * caller keeps the diagonal positive by adding each test's own noise to it.
  */
 final class Cholesky {
     private final double[][] factor;

@@ -5,11 +5,11 @@ import counterpull.engine.Refusal;
 import counterpull.engine.Require;
 
 /**
- * A person's own curve: straight lines between given points, so it never passes above or below them; beyond the first and
- * the last point their torque, but there it is not known.
+ * A person's own curve: straight lines between given points, so it never passes above or below them; beyond the first
+ * and the last point their torque, but there it is not known.
  *
- * <p>Source: the person's own measurements; the form is ours. Uncertainty is one stated standard deviation of log torque, the same
- * error at all angles.
+ * <p>Source: the person's own measurements; the form is ours. Uncertainty is one stated standard deviation of log
+ * torque, the same error at all angles.
  */
 public final class DrawnCurve implements StrengthCurve {
     private final double[] angle;

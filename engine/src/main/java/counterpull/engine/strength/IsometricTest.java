@@ -3,8 +3,8 @@ package counterpull.engine.strength;
 import counterpull.engine.Require;
 
 /**
- * One strength test held still: the net torque of the joint, already corrected for the limb's own weight and for where the
- * pad was.
+ * One strength test held still: the net torque of the joint, already corrected for the limb's own weight and for
+ * where the pad was.
  *
  * @param angle anatomical angle, rad
  * @param torque N·m, above 0

@@ -3,11 +3,11 @@ package counterpull.engine.strength;
 /**
  * What a person has in one action of one limb: the greatest net torque against joint angle, and how sure that is.
  *
- * <p>Angles are anatomical, rad; torques N·m, positive in the sense of the action, never negative. Uncertainty is that of
- * the logarithm of torque: 0.1 is about 10 %. It is the same at every speed.
+ * <p>Angles are anatomical, rad; torques N·m, positive in the sense of the action, never negative. Uncertainty is
+ * that of the logarithm of torque: 0.1 is about 10 %. It is the same at every speed.
  *
- * <p>Two-joint muscles are neglected. Fatigue is not in it: it is the first repetition. Lowering counts as held: a muscle
- * that lengthens under load usually makes more, but the published fits do not show it.
+ * <p>Two-joint muscles are neglected. Fatigue is not in it: it is the first repetition. Lowering counts as held: a
+ * muscle that lengthens under load usually makes more, but the published fits do not show it.
  */
 public sealed interface StrengthCurve permits PublishedCurve, BentCurve, DrawnCurve {
     /** Below this share of the peak a curve is not to be trusted: it is the tail of a fitted formula. */

@@ -3,14 +3,14 @@ package counterpull.engine.strength;
 import counterpull.engine.body.Action;
 
 /**
- * What a test was taken with, and the standard deviation of one reading to assume where nobody repeated it. A person's own
- * repeats are better.
+ * What a test was taken with, and the standard deviation of one reading to assume where nobody repeated it. A
+ * person's own repeats are better.
  */
 public enum Tester {
     /**
-     * A dynamometer held by the tester's hand. Against an isokinetic dynamometer the 95 % limits of agreement are ±33.6 %
-     * in knee extension and ±48.9 % in ankle plantarflexion (Chamorro 2017, Open Med 12:359, 17 studies; looked up): over
-     * 1.96 √2 that is 12.1 % and 17.6 %. Every other action: 15 %, between the two, our assumption.
+     * A dynamometer held by the tester's hand. Against an isokinetic dynamometer the 95 % limits of agreement are
+     * ±33.6 % in knee extension and ±48.9 % in ankle plantarflexion (Chamorro 2017, Open Med 12:359, 17 studies;
+     * looked up): over 1.96 √2 that is 12.1 % and 17.6 %. Every other action: 15 %, between the two, our assumption.
      */
     HAND_HELD {
         @Override
@@ -23,9 +23,10 @@ public enum Tester {
         }
     },
     /**
-     * A dynamometer or scale held by a belt. Between two testers the limits of agreement are −14.0 to +11.1 % (PMC6615264; looked up), which is 4.5 %;
-     * between two days older people's isometric knee extension varies by 7.1 to 9.3 % (2014, doi 10.1007/s11556-013-0131-y;
-     * looked up). A test is used on other days, so 8 %; other actions the same, our assumption.
+     * A dynamometer or scale held by a belt. Between two testers the limits of agreement are −14.0 to +11.1 %
+     * (PMC6615264; looked up), which is 4.5 %; between two days older people's isometric knee extension varies by 7.1
+     * to 9.3 % (2014, doi 10.1007/s11556-013-0131-y; looked up). A test is used on other days, so 8 %; other actions
+     * the same, our assumption.
      */
     BELT_FIXED {
         @Override
@@ -33,7 +34,10 @@ public enum Tester {
             return 0.08;
         }
     },
-    /** An isokinetic dynamometer: limits below ±15 % for most actions of the leg (Chamorro 2017; looked up), which is 5.4 %. */
+    /**
+     * An isokinetic dynamometer: limits below ±15 % for most actions of the leg (Chamorro 2017; looked up), which is
+     * 5.4 %.
+     */
     ISOKINETIC {
         @Override
         public double relativeSd(Action action) {

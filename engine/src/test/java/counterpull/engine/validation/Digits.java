@@ -5,8 +5,8 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 
 /**
- * Numbers as the validation log prints them. Ours is first rounded to ten significant digits and the difference taken in
- * decimal, so that a last bit that differs between machines cannot change a printed digit.
+ * Numbers as the validation log prints them. Ours is first rounded to ten significant digits and the difference taken
+ * in decimal, so that a last bit that differs between machines cannot change a printed digit.
  */
 final class Digits {
     private static final MathContext TEN = new MathContext(10, RoundingMode.HALF_EVEN);

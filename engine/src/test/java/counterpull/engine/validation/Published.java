@@ -10,9 +10,9 @@ import static org.assertj.core.api.Assertions.assertThat;
  *         .value(208.65).ours(torque).within(0.01, "published to two decimals");
  * }</pre>
  *
- * <p>The row lands in {@code target/validation/<TestClass>.tsv} of the module whose test calls this; the heading is the
- * test class's name in words unless {@link #section} says otherwise. Within a section a quantity may have only one value
- * for each source.
+ * <p>The row lands in {@code target/validation/<TestClass>.tsv} of the module whose test calls this; the heading is
+ * the test class's name in words unless {@link #section} says otherwise. Within a section a quantity may have only one
+ * value for each source.
  */
 public final class Published {
     private final String quantity;

@@ -10,19 +10,20 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /**
- * Writes docs/validation.md from what the tests of all modules left in their target/validation. Argument: the root folder
- * of the repository. The text has no date, path or machine in it, so two runs give the same bytes.
+ * Writes docs/validation.md from what the tests of all modules left in their target/validation. Argument: the root
+ * folder of the repository. The text has no date, path or machine in it, so two runs give the same bytes.
  */
 public final class ValidationPage {
     private static final String INTRO = """
             # Checked against the outside
 
-            Written by the tests (`./check`); do not edit. Each row is a number that this program computes beside the same
-            number published elsewhere: the source is named with how it was got ("looked up", "from memory", or "computed"
-            from the published equation), and the tolerance with its reason. The test run fails when a difference exceeds
-            its tolerance, so a row here is a row that passed. A wide tolerance marks a comparison between different people
-            or methods: it says that we are in the same region, not that we are right. Ours is printed to six digits, the
-            difference (ours − published) to two; "< 1e-9" is below one part in a thousand million, of the unit or of the value.
+            Written by the tests (`./check`); do not edit. Each row is a number that this program computes beside the
+            same number published elsewhere: the source is named with how it was got ("looked up", "from memory", or
+            "computed" from the published equation), and the tolerance with its reason. The test run fails when a
+            difference exceeds its tolerance, so a row here is a row that passed. A wide tolerance marks a comparison
+            between different people or methods: it says that we are in the same region, not that we are right. Ours
+            is printed to six digits, the difference (ours − published) to two; "< 1e-9" is below one part in a
+            thousand million, of the unit or of the value.
             """;
 
     private ValidationPage() {}
