@@ -29,6 +29,7 @@ public final class Gallery {
             new Gallery(folder, "print", Palette.PRINT)
         }) {
             gallery.charts();
+            gallery.figures();
         }
     }
 
@@ -44,6 +45,24 @@ public final class Gallery {
         Chart stress = StressChart.of(today, 0);
         chart("stress", GoalLayers.stress(Setups.goal()).map(stress::with).orElse(stress));
         chart("comparison", ComparisonChart.of(today, chosen, Setups.goal()));
+    }
+
+    private void figures() throws IOException {
+        Profile plain = Setups.plain();
+        figure("b-bottom", Figure.of(plain).showing(Joint.KNEE));
+        figure("b-middle", Figure.of(plain).at(50).during(Phase.LIFTING).showing(Joint.HIP));
+        figure("b-top", Figure.of(plain).at(100).showing(Joint.KNEE));
+        figure("c-bottom", Figure.of(Setups.relieved()));
+        figure("c-top", Figure.of(Setups.relieved()).at(95));
+        figure("both", Figure.of(Setups.both()).at(40).showing(Joint.ANKLE));
+        figure("shallow", Figure.of(Setups.shallowRail()).at(30).showing(Joint.KNEE));
+        figure("seat-rides", Figure.of(Setups.seatRides()).at(30).showing(Joint.KNEE));
+    }
+
+    private void figure(String name, Figure figure) throws IOException {
+        Figure built = figure.built(Build.of(Setups.BODY));
+        write("figure-" + name, built.svg(view.with(Size.FIGURE)));
+        write("figure-" + name + "-card", built.svg(view.with(new Size(420, 340))));
     }
 
     private void chart(String name, Chart chart) throws IOException {

@@ -29,15 +29,15 @@ public final class Cautions {
     public static final String NET_TORQUE = "Torques are net: muscles that work against each other load a joint more"
             + " than is shown, and muscles that cross two joints are not told apart.";
 
+    /** All that a floor card has room for, in fewer words. */
+    public static final String FOR_CARD = "Computed numbers: they diagnose and treat nothing. Joint limits, pain rules and"
+            + " return to load: the licensed professional and local rules. The maker's limits stand above every number."
+            + " Tubing can snap: inspect it, keep faces out of its line. Averages are not this person.";
+
     private Cautions() {}
 
     /** All of them, in the order in which they are shown. */
     public static List<String> all() {
         return List.of(COMPUTES, DECIDES, MAKER, RUBBER, AVERAGES, FIRST_REPETITION, NET_TORQUE);
-    }
-
-    /** Those that fit on a floor card, as one text. */
-    public static String forCard() {
-        return String.join(" ", COMPUTES, DECIDES, MAKER, RUBBER, AVERAGES);
     }
 }

@@ -24,6 +24,14 @@ public final class Exact {
         return keep ? words(own) : words(other) + " (about " + units.written(si, dimension) + ")";
     }
 
+    /**
+     * A tape reading: as it was given where it is a mark of the machine; where it was computed (turned from a hip-to-plate
+     * distance and back) the last-digit noise, below a nanometre, is taken off.
+     */
+    public static String mark(double si, Units units) {
+        return words(Math.rint(si * 1e9) / 1e9, Dimension.LENGTH, units);
+    }
+
     private static String number(Quantity quantity) {
         return Decimals.exact(quantity.value());
     }

@@ -47,9 +47,9 @@ public record PlateStack(Horn horn, String plate, double mass, int count) {
         return pieces() * mass;
     }
 
-    /** Count and name. */
+    /** Count and name; the name alone for a single plate. */
     public String words() {
-        return count + " × " + plate;
+        return count == 1 ? plate : count + " × " + plate;
     }
 
     /** The same with another count. */

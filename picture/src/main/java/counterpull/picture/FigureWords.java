@@ -1,0 +1,85 @@
+package counterpull.picture;
+
+import counterpull.engine.planar.Vec;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Words of a figure: asked for while it is drawn, placed where least is covered once all of it is known. */
+final class FigureWords {
+    private static final double STEP = 4;
+    private static final int DIRECTIONS = 16;
+    private static final double[] DISTANCES = {9, 15, 22, 32, 44, 60, 80, 104};
+    private final Box outer;
+    private final List<Vec> obstacles = new ArrayList<>();
+    private final List<Box> fixed = new ArrayList<>();
+    private final List<Request> requests = new ArrayList<>();
+
+    FigureWords(Box outer) {
+        this.outer = outer;
+    }
+
+    private record Request(Vec at, Vec prefer, String words, Lettering lettering) {}
+
+    /** Words stay off this stretch of picture. */
+    void keepOff(Vec from, Vec to) {
+        double length = to.minus(from).norm();
+        int n = Math.max(1, (int) (length / STEP));
+        for (int i = 0; i <= n; i++) {
+            obstacles.add(from.plus(to.minus(from).times(i / (double) n)));
+        }
+    }
+
+    /** A word that stands where it is drawn; others keep off it. */
+    void take(Box box) {
+        fixed.add(box);
+    }
+
+    /** Asks for a word near a point, on the side that {@code prefer} points to if there is room. Earlier ones go first. */
+    void ask(Vec at, Vec prefer, String words, Lettering lettering) {
+        requests.add(new Request(at, prefer, words, lettering));
+    }
+
+    void draw(Svg svg) {
+        LabelRoom room = new LabelRoom(outer, obstacles);
+        fixed.forEach(room::take);
+        for (Request request : requests) {
+            place(svg, room, request);
+        }
+    }
+
+    private void place(Svg svg, LabelRoom room, Request request) {
+        List<Box> candidates = new ArrayList<>();
+        double toward = Math.atan2(request.prefer.y(), request.prefer.x());
+        for (double distance : DISTANCES) {
+            for (int i = 0; i < DIRECTIONS; i++) {
+                // 0, +1, −1, +2, −2 … steps away from the side that is preferred
+                int turn = (i % 2 == 0 ? -1 : 1) * ((i + 1) / 2);
+                candidates.add(box(request, Vec.unit(toward + turn * 2 * Math.PI / DIRECTIONS), distance));
+            }
+        }
+        Box box = room.place(candidates);
+        leader(svg, request.at, box);
+        svg.text(
+                new Vec(box.left(), box.top() + 0.8 * request.lettering.size()),
+                request.words,
+                request.lettering.aligned(Lettering.Align.START));
+    }
+
+    private static Box box(Request request, Vec way, double distance) {
+        Box size = Box.of(new Vec(0, 0), request.words, request.lettering);
+        Vec near = request.at.plus(way.times(distance));
+        // the box's middle moves from its near edge to its far edge as the direction turns
+        double left = near.x() - size.width() / 2 + way.x() * size.width() / 2;
+        double top = near.y() - size.height() / 2 + way.y() * size.height() / 2;
+        return new Box(left, top, size.width(), size.height());
+    }
+
+    private static void leader(Svg svg, Vec at, Box box) {
+        double x = Math.max(box.left(), Math.min(box.right(), at.x()));
+        double y = Math.max(box.top(), Math.min(box.bottom(), at.y()));
+        Vec end = new Vec(x, y);
+        if (end.minus(at).norm() > 16) {
+            svg.line(at, end, Pen.of(Ink.QUIET, 0.6));
+        }
+    }
+}
