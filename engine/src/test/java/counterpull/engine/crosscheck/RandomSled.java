@@ -43,14 +43,16 @@ import java.util.List;
 import java.util.Random;
 
 /** Seeded random people on random sleds: everything that a rail press knows, within what a gym could have. */
-final class RandomSled {
+public final class RandomSled {
     private final Random random;
 
-    RandomSled(long seed) {
+    /** Another sequence for each seed. */
+    public RandomSled(long seed) {
         random = new Random(seed);
     }
 
-    PressTask next() {
+    /** The next person on the next sled. */
+    public PressTask next() {
         Ride ride = random.nextBoolean() ? Ride.PLATE : Ride.SEAT;
         return new PressTask(person(), sled(ride), stance(), pushing(), tempo(), loading(ride), 5);
     }
