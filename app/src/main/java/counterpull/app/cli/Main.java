@@ -2,6 +2,7 @@ package counterpull.app.cli;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import picocli.AutoComplete.GenerateCompletion;
 import picocli.CommandLine;
 
 /** Where the program starts. */
@@ -21,6 +22,7 @@ public final class Main {
     /** Runs one command, writing to the given ends; answers its exit code. */
     public static int run(PrintWriter out, PrintWriter err, String... arguments) {
         CommandLine command = new CommandLine(new Counterpull())
+                .addSubcommand("completion", new GenerateCompletion())
                 .setOut(out)
                 .setErr(err)
                 .setCaseInsensitiveEnumValuesAllowed(true)

@@ -8,9 +8,6 @@ import counterpull.engine.profile.Why;
 import counterpull.report.result.WhyText;
 import counterpull.report.table.Measure;
 import counterpull.scenario.Scenario;
-import counterpull.scenario.units.Dimension;
-import counterpull.scenario.units.Quantity;
-import counterpull.scenario.units.QuantityText;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -85,7 +82,7 @@ final class WhyCommand implements Callable<Integer> {
         if (knee == null) {
             return 0;
         }
-        double wanted = angle();
+        double wanted = Asked.angle("--knee", knee);
         int nearest = 0;
         for (int i = 1; i < profile.positions(); i++) {
             if (Math.abs(profile.drivingAngle(i) - wanted) < Math.abs(profile.drivingAngle(nearest) - wanted)) {
@@ -93,10 +90,6 @@ final class WhyCommand implements Callable<Integer> {
             }
         }
         return nearest;
-    }
-
-    private double angle() {
-        return Angle.read("--knee", knee);
     }
 
     private String title(Profile profile, int limb, int position) {
