@@ -9,8 +9,8 @@ final class FigureWords {
     private static final double STEP = 4;
     private static final int DIRECTIONS = 16;
     private static final double[] DISTANCES = {9, 15, 22, 32, 44, 60, 80, 104, 132, 164};
-    private static final double FARTHER = 0.12;
-    private static final double ASIDE = 0.3;
+    private static final double FARTHER = 0.2;
+    private static final double ASIDE = 0.5;
     private final Box outer;
     private final boolean roomy;
     private final List<Vec> obstacles = new ArrayList<>();

@@ -8,7 +8,7 @@ import java.util.List;
 final class LabelRoom {
     private static final double WORD_ON_WORD = 1000;
     private static final double OUTSIDE = 500;
-    private static final double ON_LINE = 2.5;
+    private static final double ON_LINE = 3.5;
     private static final double LEADER_ON_WORD = 60;
     private final Box outer;
     private final List<Vec> obstacles;
