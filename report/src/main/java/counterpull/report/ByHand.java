@@ -1,6 +1,5 @@
 package counterpull.report;
 
-import counterpull.engine.choice.Breach;
 import counterpull.engine.choice.Candidate;
 import counterpull.engine.choice.Judge;
 import counterpull.engine.choice.Kit;
@@ -42,14 +41,9 @@ final class ByHand {
         Candidate.Place place = new Candidate.Place(task.stance(), task.stroke(), profile.ground());
         Kit kit = kitOf(plates);
         PlateSet set = new PlateSet(plates.total(), counts(plates));
-        Candidate candidate = new Candidate(place, set, task.loading().lines(), scenario.goal(), score(verdict));
+        Candidate candidate =
+                new Candidate(place, set, task.loading().lines(), scenario.goal(), Candidate.Score.of(verdict));
         return new Setup(name, profile, plates, verdict, SafeOrder.of(candidate, Racks.of(scenario), kit));
-    }
-
-    private static Candidate.Score score(Verdict verdict) {
-        double peak = verdict.peak().map(found -> found.limiting().effort()).orElse(Double.NaN);
-        double excess = verdict.tightest().map(Breach::excess).orElse(Double.NaN);
-        return new Candidate.Score(verdict.shortfall(), peak, excess);
     }
 
     private Plates plates(Loaded.Plates loaded) {

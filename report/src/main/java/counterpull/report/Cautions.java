@@ -16,15 +16,14 @@ public final class Cautions {
             "The manufacturer's limits of the machine, tubing and anchors stand above any number here.";
 
     /** What rubber does. */
-    public static final String RUBBER = "Tubing can snap: inspect it, stay within its tested length, keep faces out of"
-            + " the line of pull.";
+    public static final String RUBBER =
+            "Tubing can snap: inspect it, stay within its tested length, keep faces out of" + " the line of pull.";
 
     /** What a published curve is. */
     public static final String AVERAGES = "Published averages are not this person.";
 
     /** What is not modelled. */
-    public static final String FIRST_REPETITION =
-            "Fatigue is not modelled: the numbers describe the first repetition.";
+    public static final String FIRST_REPETITION = "Fatigue is not modelled: the numbers describe the first repetition.";
 
     /** What a net torque leaves out. */
     public static final String NET_TORQUE = "Torques are net: muscles that work against each other load a joint more"

@@ -19,7 +19,8 @@ public final class Exact {
     public static String words(double si, Dimension dimension, Units units) {
         Quantity own = Quantity.exactly(si, units.unit(dimension));
         Quantity other = Quantity.exactly(si, units.other().unit(dimension));
-        boolean keep = number(own).length() <= SHORT || number(own).length() <= number(other).length();
+        boolean keep = number(own).length() <= SHORT
+                || number(own).length() <= number(other).length();
         return keep ? words(own) : words(other) + " (about " + units.written(si, dimension) + ")";
     }
 

@@ -29,7 +29,9 @@ public final class WarmUps {
                 boolean fits = part.share() <= SHARES[k];
                 best = fits && (best == null || part.share() > best.share()) ? part : best;
             }
-            if (best != null && (steps.isEmpty() || best.share() > steps.get(steps.size() - 1).share())) {
+            if (best != null
+                    && (steps.isEmpty()
+                            || best.share() > steps.get(steps.size() - 1).share())) {
                 steps.add(new WarmUp(best.plates(), REPETITIONS[k], best.share()));
             }
         }

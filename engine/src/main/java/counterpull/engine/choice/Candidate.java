@@ -11,7 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * One setup.
+ * One setup that a search found: scored, and judged in full only when asked for its verdict.
  *
  * @param place where the person is and which stop is set
  * @param plates what is on the horns
@@ -41,6 +41,14 @@ public record Candidate(Place place, PlateSet plates, List<ElasticLine> lines, G
      * @param excess how far past its tightest limit, as a share of it; negative keeps every limit
      */
     public record Score(double shortfall, double peak, double excess) {
+        /** The score that a verdict amounts to. */
+        public static Score of(Verdict verdict) {
+            return new Score(
+                    verdict.shortfall(),
+                    verdict.peak().map(p -> p.limiting().effort()).orElse(Double.NaN),
+                    verdict.tightest().map(Breach::excess).orElse(Double.NEGATIVE_INFINITY));
+        }
+
         static Score of(Tally tally) {
             return new Score(tally.shortfall, tally.peak, tally.worst());
         }
@@ -48,11 +56,22 @@ public record Candidate(Place place, PlateSet plates, List<ElasticLine> lines, G
 
     /** The full verdict, judged afresh on the full profile, also where contact is lost. */
     public Verdict verdict() {
+        return Judge.of(anyProfile(), goal);
+    }
+
+    /** The full profile, computed afresh, also where contact is lost: for a setup that fails. */
+    public Profile anyProfile() {
         List<LineSeries> series = new ArrayList<>();
         for (ElasticLine line : lines) {
             series.add(place.ground.series(line));
         }
-        return Judge.of(Profile.onGround(place.ground.with(series), loading()), goal);
+        return Profile.onGround(place.ground.with(series), loading());
+    }
+
+    /** The same with other plates, scored afresh. */
+    public Candidate with(PlateSet other) {
+        Candidate unscored = new Candidate(place, other, lines, goal, score);
+        return new Candidate(place, other, lines, goal, Score.of(unscored.verdict()));
     }
 
     /** What is on the sled. */

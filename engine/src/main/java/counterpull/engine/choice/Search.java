@@ -34,7 +34,7 @@ public final class Search {
         this.question = question;
         Carriage carriage = question.task().sled().carriage();
         places = Places.all(question, rejections);
-        plates = PlateSet.all(question.kit(), carriage.mostPlates());
+        plates = PlateSet.within(question.kit(), carriage.mostPlates());
         for (Strategy strategy : question.strategies()) {
             if (strategy != Strategy.SPLIT_RANGE) {
                 rankings.put(strategy, new Ranking(strategy));

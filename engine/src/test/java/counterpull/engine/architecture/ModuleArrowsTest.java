@@ -32,7 +32,7 @@ class ModuleArrowsTest {
             Map.entry("bench", Set.of("engine")),
             Map.entry("scenario", Set.of("engine")),
             Map.entry("picture", Set.of("engine")),
-            Map.entry("report", Set.of("engine", "picture")),
+            Map.entry("report", Set.of("engine", "scenario", "picture")),
             Map.entry("store", Set.of("engine", "scenario")),
             Map.entry("exchange", Set.of("engine", "scenario", "store")),
             Map.entry("app", ALL_BUT_TEST_ONLY),

@@ -10,9 +10,11 @@ final class PlaceFields {
     /** Limb and phase, for tables that hold several. */
     static List<Field> whose() {
         return List.of(
-                Field.words("limb", "limb", "the person's own left or right leg", spot -> spot.leg()
-                        .side()
-                        .words()),
+                Field.words(
+                        "limb",
+                        "limb",
+                        "the person's own left or right leg",
+                        spot -> spot.leg().side().words()),
                 Field.words(
                         "phase",
                         "phase",
@@ -52,8 +54,11 @@ final class PlaceFields {
 
     private static Field mark() {
         return Field.number(
-                "mark", "tape mark", Measure.LENGTH, "reading of the tape mark on the frame", spot -> spot.profile()
-                        .mark(spot.position()));
+                "mark",
+                "tape mark",
+                Measure.LENGTH,
+                "reading of the tape mark on the frame",
+                spot -> spot.profile().mark(spot.position()));
     }
 
     private static Field kneeAngle() {

@@ -23,8 +23,12 @@ final class RubberFields {
         String name = "line " + number + " ";
         String whose = " of " + line.line().words();
         return List.of(
-                Field.number(key + "length", name + "length", Measure.LENGTH, "length left for the rubber" + whose, spot ->
-                        line.rubberLength(spot.position())),
+                Field.number(
+                        key + "length",
+                        name + "length",
+                        Measure.LENGTH,
+                        "length left for the rubber" + whose,
+                        spot -> line.rubberLength(spot.position())),
                 Field.number(
                         key + "stretch",
                         name + "stretch ratio",

@@ -19,8 +19,8 @@ public record TextChoice(UnitSet units, int width, int positions, Set<Group> gro
     public TextChoice {
         groups = groups.isEmpty() ? Set.of() : Set.copyOf(groups);
         if (width < 40 || positions < 2) {
-            throw new IllegalArgumentException(
-                    "a text needs at least 40 characters in a line and 2 positions, not " + width + " and " + positions);
+            throw new IllegalArgumentException("a text needs at least 40 characters in a line and 2 positions, not "
+                    + width + " and " + positions);
         }
     }
 

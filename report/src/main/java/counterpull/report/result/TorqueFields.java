@@ -28,9 +28,10 @@ final class TorqueFields {
                 "what the joint with the largest known effort is asked for, over all limbs and joints",
                 spot -> limiting(spot).map(found -> found.action().words()).orElse("")));
         fields.add(Field.words(
-                "limiting_side", "limiting side", "whose joint that is", spot -> limiting(spot)
-                        .map(found -> found.side().words())
-                        .orElse("")));
+                "limiting_side",
+                "limiting side",
+                "whose joint that is",
+                spot -> limiting(spot).map(found -> found.side().words()).orElse("")));
         return fields;
     }
 
@@ -98,8 +99,9 @@ final class TorqueFields {
 
     private static double sum(Spot spot, Joint joint, Part part) {
         double sum = 0;
-        for (Why.Summand summand :
-                spot.profile().why(spot.limb(), joint, spot.phase(), spot.position()).summands()) {
+        for (Why.Summand summand : spot.profile()
+                .why(spot.limb(), joint, spot.phase(), spot.position())
+                .summands()) {
             sum += summand.part() == part ? summand.value() : 0;
         }
         return sum;

@@ -25,7 +25,10 @@ public final class WhyText {
     public static String of(String title, Why why, UnitSet units, int width) {
         Scale scale = measure(why).in(units);
         StringBuilder out = new StringBuilder();
-        out.append(title).append(": ").append(measure(why).words(why.value(), units)).append('\n');
+        out.append(title)
+                .append(": ")
+                .append(measure(why).words(why.value(), units))
+                .append('\n');
         out.append(Wrap.block(why.formula(), width, "  "));
         int digits = digits(why, scale);
         for (Why.Summand summand : why.summands()) {

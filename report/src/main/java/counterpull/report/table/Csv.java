@@ -18,7 +18,11 @@ public final class Csv {
         line(out, table.columns().stream().map(column -> header(column, units)).toList());
         for (int row = 0; row < table.rows(); row++) {
             int at = row;
-            line(out, table.columns().stream().map(column -> cell(column, at, units)).toList());
+            line(
+                    out,
+                    table.columns().stream()
+                            .map(column -> cell(column, at, units))
+                            .toList());
         }
         return out.toString();
     }
@@ -54,7 +58,8 @@ public final class Csv {
     }
 
     private static String quoted(String text) {
-        boolean plain = text.indexOf(',') < 0 && text.indexOf('"') < 0 && text.indexOf('\n') < 0 && text.indexOf('\r') < 0;
+        boolean plain =
+                text.indexOf(',') < 0 && text.indexOf('"') < 0 && text.indexOf('\n') < 0 && text.indexOf('\r') < 0;
         return plain ? text : '"' + text.replace("\"", "\"\"") + '"';
     }
 }
