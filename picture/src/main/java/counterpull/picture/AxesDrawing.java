@@ -4,7 +4,7 @@ import counterpull.engine.planar.Vec;
 
 /** Draws a chart's frame: grid, zero line, value ticks, and the two tick rows along the range. */
 final class AxesDrawing {
-    private static final double WORDS_ROOM = 58;
+    private static final double WORDS_ROOM = 42;
     private final Svg svg;
     private final Plot plot;
     private final View view;
@@ -48,9 +48,9 @@ final class AxesDrawing {
         for (int i = 0; i < ticks.count(); i++) {
             double x = plot.x(ticks.at(i) * unit.size());
             svg.line(new Vec(x, y), new Vec(x, y + 4), Pen.of(Ink.INK, 1));
-            svg.text(new Vec(x, y + 15), ticks.label(i) + unit.symbol(), middle(Ink.INK));
+            svg.text(new Vec(x, y + 17), ticks.label(i) + unit.symbol(), middle(Ink.INK));
         }
-        svg.text(new Vec(plot.frame().right() + 14, y + 15), "knee angle", Lettering.small(Ink.QUIET));
+        svg.text(new Vec(plot.frame().right() + 14, y + 17), "knee angle", Lettering.small(Ink.QUIET));
     }
 
     private void marks() {
@@ -58,7 +58,7 @@ final class AxesDrawing {
         Range range = plot.range();
         int most = Math.max(3, (int) (plot.frame().width() / WORDS_ROOM));
         Ticks ticks = Ticks.within(unit.of(range.lowestMark()), unit.of(range.highestMark()), most);
-        double y = plot.frame().bottom() + 20;
+        double y = plot.frame().bottom() + 22;
         svg.line(new Vec(plot.frame().left(), y), new Vec(plot.frame().right(), y), Pen.of(Ink.ACCENT, 0.7));
         for (int i = 0; i < ticks.count(); i++) {
             double x = plot.x(range.angleAtMark(ticks.at(i) * unit.size()));

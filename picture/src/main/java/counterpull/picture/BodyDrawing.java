@@ -85,7 +85,7 @@ final class BodyDrawing {
         Vec away = stage.camera()
                 .way(posture.knee().minus(posture.hip().plus(posture.ankle()).times(0.5)));
         Vec at = stage.see(posture.knee()).plus(away.times(stage.px(build.share(KNEE)) / away.norm()));
-        stage.words().ask(at, away, leg.side().words(), Lettering.small(ink));
+        stage.words().askIfRoomy(at, away, leg.side().words(), Lettering.small(ink));
     }
 
     private void trunk(Vec hip, Stage.Look look) {

@@ -42,6 +42,11 @@ record Box(double left, double top, double width, double height) {
         return left >= outer.left && right() <= outer.right() && top >= outer.top && bottom() <= outer.bottom();
     }
 
+    /** The point of the box that is nearest to another point. */
+    Vec nearest(Vec to) {
+        return new Vec(Math.max(left, Math.min(right(), to.x())), Math.max(top, Math.min(bottom(), to.y())));
+    }
+
     Box grown(double by) {
         return new Box(left - by, top - by, width + 2 * by, height + 2 * by);
     }

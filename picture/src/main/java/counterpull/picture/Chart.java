@@ -39,7 +39,7 @@ public record Chart(String title, Measure measure, Range range, List<Layer> laye
                 case TORQUE -> "torque of one limb";
                 case EFFORT -> "effort, share of what this person has";
                 case FORCE -> "force along the rail, both limbs";
-                case STRESS -> "mean contact stress";
+                case STRESS -> "mean, from net torque without co-contraction";
             };
         }
     }

@@ -27,8 +27,8 @@ final class ChartDrawing {
     }
 
     private static Box frame(Size size) {
-        double right = size.small() ? 124 : 160;
-        double below = size.small() ? 42 : 60;
+        double right = size.small() ? 138 : 164;
+        double below = size.small() ? 44 : 60;
         return new Box(46, 50, size.width() - 46 - right, size.height() - 50 - below);
     }
 
@@ -37,7 +37,7 @@ final class ChartDrawing {
         for (Layer layer : chart.layers()) {
             extent.add(layer);
         }
-        int most = Math.max(3, (int) (frame.height() / 32));
+        int most = Math.max(3, (int) (frame.height() / 24));
         return Ticks.covering(unit.of(extent.low()), unit.of(extent.high()), most);
     }
 
@@ -98,8 +98,10 @@ final class ChartDrawing {
     private void label(Layer.Curve curve) {
         int last = curve.series().lastKnown();
         if (last >= 0 && !curve.label().isEmpty()) {
+            LabelColumn.Rank rank = curve.look().stroke().fine ? LabelColumn.Rank.SECOND : LabelColumn.Rank.FIRST;
             column.add(
-                    plot.at(curve.series(), last), curve.label(), (s, from, to) -> curves.key(curve.look(), from, to));
+                    new LabelColumn.Text(plot.at(curve.series(), last), curve.label(), rank),
+                    (s, from, to) -> curves.key(curve.look(), from, to));
         }
     }
 
@@ -136,7 +138,7 @@ final class ChartDrawing {
         double out = limit.side() == Layer.Limit.Side.ABOVE ? -7 : 7;
         svg.line(from, to, Pen.of(Ink.LIMIT, 1.4));
         Hatching.edge(svg, from, to, out, Pen.of(Ink.LIMIT, 0.8));
-        column.add(to, limit.label(), (s, a, b) -> {
+        column.add(new LabelColumn.Text(to, limit.label(), LabelColumn.Rank.FIRST), (s, a, b) -> {
             s.line(a, b, Pen.of(Ink.LIMIT, 1.4));
             Hatching.edge(s, a, b, Math.signum(out) * 5, Pen.of(Ink.LIMIT, 0.8));
         });
@@ -147,7 +149,7 @@ final class ChartDrawing {
             double x = plot.x(chart.range().angle(chart.here().getAsInt()));
             svg.line(
                     new Vec(x, plot.frame().top() - 6),
-                    new Vec(x, plot.frame().bottom() + 20),
+                    new Vec(x, plot.frame().bottom() + 22),
                     Pen.of(Ink.ACCENT, 1.2));
         }
     }
@@ -178,6 +180,12 @@ final class ChartDrawing {
                 for (double x = plot.frame().left(); x < plot.frame().right(); x += 6) {
                     points.add(new Vec(x, plot.y(limit.value())));
                 }
+            }
+        }
+        if (chart.here().isPresent()) {
+            double x = plot.x(chart.range().angle(chart.here().getAsInt()));
+            for (double y = plot.frame().top(); y < plot.frame().bottom(); y += 6) {
+                points.add(new Vec(x, y));
             }
         }
         return points;

@@ -26,19 +26,14 @@ public final class ComparisonChart {
         layers.add(GoalLayers.target(chosen, goal));
         layers.add(GoalLayers.ceiling(goal));
         Look grey = Look.of(Ink.TODAY, Stroke.TODAY);
-        layers.add(new Layer.Curve(EffortChart.limiting(today, goal), grey, "today"));
+        layers.add(new Layer.Curve(EffortChart.limiting(today, goal), grey, "today, limiting joint"));
         Series now = EffortChart.limiting(chosen, goal);
-        layers.add(new Layer.Curve(now, Look.of(Ink.INK, Stroke.ASKED), "chosen", "effort not known"));
+        layers.add(new Layer.Curve(now, Look.of(Ink.INK, Stroke.ASKED), "chosen, limiting joint", "effort not known"));
         for (Joint joint : goal.joints()) {
             joint(layers, chosen, new Wanted(goal, joint), now);
         }
         Range range = Range.of(chosen).holding(Range.of(today));
-        return new Chart(
-                "Today against chosen: effort of the limiting joint",
-                Chart.Measure.EFFORT,
-                range,
-                layers,
-                OptionalInt.empty());
+        return new Chart("Effort, today against chosen", Chart.Measure.EFFORT, range, layers, OptionalInt.empty());
     }
 
     private record Wanted(Goal goal, Joint joint) {}

@@ -90,20 +90,16 @@ final class CurveDrawing {
         svg.path(path, Fill.of(head.ink()), Pen.of(Ink.PAPER, 0.8));
     }
 
-    /** The sample of a curve that stands before its label. */
+    /** The sample of a curve that stands before its label: the marker first, then the arrow head. */
     void key(Look look, Vec from, Vec to) {
         line(new PathData().move(from).line(to), look);
+        boolean still = look.heading() == Heading.NONE;
         Vec middle = from.plus(to).times(0.5);
-        Vec way = new Vec(look.heading() == Heading.TO_TOP ? 1 : -1, 0);
-        if (look.heading() != Heading.NONE) {
-            arrow(
-                    svg,
-                    look.marker() == Marker.NONE
-                            ? middle
-                            : to.minus(way.times(look.heading() == Heading.TO_TOP ? 4 : 0)),
-                    way,
-                    new ArrowHead(5, look.ink()));
+        if (!still) {
+            double sense = look.heading() == Heading.TO_TOP ? 1 : -1;
+            Vec at = look.marker() == Marker.NONE ? middle : to.minus(new Vec(5 + 2 * sense, 0));
+            arrow(svg, at, new Vec(sense, 0), new ArrowHead(5, look.ink()));
         }
-        look.marker().draw(svg, look.heading() == Heading.NONE ? middle : from.plus(new Vec(3, 0)), 3.5, look.ink());
+        look.marker().draw(svg, still ? middle : from.plus(new Vec(4, 0)), 3.5, look.ink());
     }
 }

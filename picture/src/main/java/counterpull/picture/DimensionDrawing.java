@@ -4,7 +4,7 @@ import counterpull.engine.planar.Vec;
 
 /** Draws the dimension from hip to plate along the rail, and the scale bar. */
 final class DimensionDrawing {
-    private static final double OFF = 44;
+    private static final double LONGEST_BAR = 110;
     private final Stage stage;
     private final SledShape shape;
     private final Wording wording;
@@ -26,8 +26,8 @@ final class DimensionDrawing {
         Vec plate = stage.points().plate(position);
         // the engine measures from the hip's nominal place: a soft seat's shift is not in the distance
         double start = plate.x() - stage.figure().profile().plate(position);
-        Vec from = stage.see(shape.onRail(start)).plus(below().times(OFF));
-        Vec to = stage.see(shape.onRail(plate.x())).plus(below().times(OFF));
+        Vec from = stage.see(new Vec(start, shape.dimensionAcross()));
+        Vec to = stage.see(new Vec(plate.x(), shape.dimensionAcross()));
         Pen fine = Pen.of(Ink.QUIET, 0.7);
         stage.svg().open("dimension");
         stage.svg().line(stage.see(hip), from.plus(below().times(5)), fine.dashed("2 2"));
@@ -53,7 +53,8 @@ final class DimensionDrawing {
         Lettering lettering = Lettering.body(Ink.INK).aligned(Lettering.Align.MIDDLE);
         Vec way = to.minus(from);
         double degrees = Math.toDegrees(Math.atan2(way.y(), way.x()));
-        Vec middle = from.plus(to).times(0.5).plus(below().times(14));
+        Vec middle =
+                from.plus(to).times(0.5).plus(below().times(shape.dimensionAcross() > shape.railAcross() ? -5 : 13));
         stage.svg().turned(middle, degrees, words, lettering);
         double half = TextSize.width(words, lettering) / 2;
         Vec along = way.times(1 / way.norm());
@@ -66,8 +67,8 @@ final class DimensionDrawing {
     /** A bar of a round length, and what the push arrow's length means. */
     void scale(Box picture, double newtonsPerMetre) {
         Unit unit = wording.length();
-        Ticks ticks = Ticks.within(0, unit.of(90 / stage.px(1)), 2);
-        double length = ticks.at(Math.min(1, ticks.count() - 1)) * unit.size();
+        Ticks ticks = Ticks.within(0, unit.of(Math.min(LONGEST_BAR, picture.width() / 6) / stage.px(1)), 4);
+        double length = ticks.high() * unit.size();
         Vec right = new Vec(picture.right() - 14, picture.bottom() - 14);
         Vec left = right.minus(new Vec(stage.px(length), 0));
         Pen pen = Pen.of(Ink.QUIET, 1);
@@ -76,7 +77,7 @@ final class DimensionDrawing {
         for (Vec end : new Vec[] {left, right}) {
             stage.svg().line(end.plus(new Vec(0, -4)), end.plus(new Vec(0, 4)), pen);
         }
-        String words = unit.say(length) + " = " + wording.force().say(length * newtonsPerMetre) + " of push";
+        String words = unit.brief(length) + " = " + wording.force().say(length * newtonsPerMetre) + " of push";
         Lettering small = Lettering.small(Ink.QUIET).aligned(Lettering.Align.END);
         stage.svg().text(left.plus(new Vec(-8, 4)), words, small);
         stage.words().take(Box.of(left.plus(new Vec(-8, 4)), words, small));

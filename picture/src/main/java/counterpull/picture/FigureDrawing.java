@@ -31,7 +31,9 @@ final class FigureDrawing {
         new PushDrawing(stage, view.wording()).draw();
         body.joints();
         DimensionDrawing dimension = new DimensionDrawing(stage, shape, view.wording());
-        dimension.draw();
+        if (stage.words().roomy()) {
+            dimension.draw();
+        }
         dimension.scale(picture, PushDrawing.newtonsPerMetre(figure.profile()));
         sled.words(view.wording());
         stage.svg().open("labels");
@@ -43,8 +45,10 @@ final class FigureDrawing {
     private Stage stage(SledPoints points, SledShape shape, Box picture) {
         Box room = new Box(20, 34, picture.width() - 40, picture.height() - 34 - 34);
         Camera camera = Camera.holding(shape.extent(), points.tilt(), room, ABOVE_FLOOR);
+        double floor = camera.floorUnder(points.hip(0)).y();
+        Box aboveFloor = new Box(6, 6, picture.width() - 12, floor - 10);
         Svg svg = new Svg(view, "Person on the sled, " + words());
-        return new Stage(figure, points, camera, svg, new FigureWords(picture.grown(-6)));
+        return new Stage(figure, points, camera, svg, new FigureWords(aboveFloor, view.size()));
     }
 
     private String words() {

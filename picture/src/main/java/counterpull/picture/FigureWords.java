@@ -8,17 +8,31 @@ import java.util.List;
 final class FigureWords {
     private static final double STEP = 4;
     private static final int DIRECTIONS = 16;
-    private static final double[] DISTANCES = {9, 15, 22, 32, 44, 60, 80, 104};
+    private static final double[] DISTANCES = {9, 15, 22, 32, 44, 60, 80, 104, 132, 164};
+    private static final double FARTHER = 0.2;
+    private static final double ASIDE = 0.5;
     private final Box outer;
+    private final boolean roomy;
     private final List<Vec> obstacles = new ArrayList<>();
     private final List<Box> fixed = new ArrayList<>();
     private final List<Request> requests = new ArrayList<>();
 
-    FigureWords(Box outer) {
+    FigureWords(Box outer, Size size) {
         this.outer = outer;
+        roomy = !size.small();
     }
 
     private record Request(Vec at, Vec prefer, String words, Lettering lettering) {}
+
+    /** Whether there is room for second-rank words and lines. */
+    boolean roomy() {
+        return roomy;
+    }
+
+    /** The size of a number that matters: smaller in a small picture. */
+    double strong() {
+        return roomy ? Lettering.HEAD : Lettering.BODY;
+    }
 
     /** Words stay off this stretch of picture. */
     void keepOff(Vec from, Vec to) {
@@ -39,6 +53,13 @@ final class FigureWords {
         requests.add(new Request(at, prefer, words, lettering));
     }
 
+    /** Asks for a word of second rank, which a small picture leaves out. */
+    void askIfRoomy(Vec at, Vec prefer, String words, Lettering lettering) {
+        if (roomy) {
+            ask(at, prefer, words, lettering);
+        }
+    }
+
     void draw(Svg svg) {
         LabelRoom room = new LabelRoom(outer, obstacles);
         fixed.forEach(room::take);
@@ -48,17 +69,19 @@ final class FigureWords {
     }
 
     private void place(Svg svg, LabelRoom room, Request request) {
-        List<Box> candidates = new ArrayList<>();
+        List<LabelRoom.Spot> spots = new ArrayList<>();
         double toward = Math.atan2(request.prefer.y(), request.prefer.x());
         for (double distance : DISTANCES) {
             for (int i = 0; i < DIRECTIONS; i++) {
                 // 0, +1, −1, +2, −2 … steps away from the side that is preferred
                 int turn = (i % 2 == 0 ? -1 : 1) * ((i + 1) / 2);
-                candidates.add(box(request, Vec.unit(toward + turn * 2 * Math.PI / DIRECTIONS), distance));
+                Box box = box(request, Vec.unit(toward + turn * 2 * Math.PI / DIRECTIONS), distance);
+                spots.add(new LabelRoom.Spot(box, distance * FARTHER + Math.abs(turn) * ASIDE));
             }
         }
-        Box box = room.place(candidates);
+        Box box = room.place(spots, List.of(request.at));
         leader(svg, request.at, box);
+        svg.rect(box.grown(1), new Fill(Ink.PAPER, 0.72), Pen.of(Ink.PAPER, 0));
         svg.text(
                 new Vec(box.left(), box.top() + 0.8 * request.lettering.size()),
                 request.words,
@@ -75,9 +98,7 @@ final class FigureWords {
     }
 
     private static void leader(Svg svg, Vec at, Box box) {
-        double x = Math.max(box.left(), Math.min(box.right(), at.x()));
-        double y = Math.max(box.top(), Math.min(box.bottom(), at.y()));
-        Vec end = new Vec(x, y);
+        Vec end = box.nearest(at);
         if (end.minus(at).norm() > 16) {
             svg.line(at, end, Pen.of(Ink.QUIET, 0.6));
         }

@@ -7,7 +7,7 @@ import java.util.List;
 
 /** Labels in a column beside the plot, each as near to its line's end as the others let it be. */
 final class LabelColumn {
-    private static final double KEY = 20;
+    private static final double KEY = 26;
     private static final double GAP = 3;
     private final Box column;
     private final Lettering lettering;
@@ -27,10 +27,12 @@ final class LabelColumn {
         final Vec end;
         final List<String> lines;
         final Key key;
+        final Rank rank;
         double middle;
 
-        Entry(Vec end, List<String> lines, Key key) {
-            this.end = end;
+        Entry(Text text, List<String> lines, Key key) {
+            end = text.end;
+            rank = text.rank;
             this.lines = lines;
             this.key = key;
             middle = end.y();
@@ -41,17 +43,50 @@ final class LabelColumn {
         }
     }
 
-    void add(Vec end, String words, Key key) {
-        double room = column.width() - KEY - 14;
-        entries.add(new Entry(end, Wrap.lines(words, room, lettering), key));
+    /** Which labels give way where there is no room for all. */
+    enum Rank {
+        FIRST,
+        SECOND
+    }
+
+    /**
+     * A label.
+     *
+     * @param end where its line ends, px
+     * @param words what it says
+     * @param rank whether it may be left out
+     */
+    record Text(Vec end, String words, Rank rank) {}
+
+    void add(Text text, Key key) {
+        double room = column.width() - KEY - 12;
+        entries.add(new Entry(text, Wrap.lines(text.words, room, lettering), key));
     }
 
     void draw(Svg svg) {
         entries.sort(Comparator.comparingDouble(entry -> entry.middle));
+        thin();
         spread();
         for (Entry entry : entries) {
             draw(svg, entry);
         }
+    }
+
+    // a curve of second rank is told by its marker and arrow heads too, so its label may go
+    private void thin() {
+        for (int i = entries.size() - 1; i >= 0 && needed() > column.height(); i--) {
+            if (entries.get(i).rank == Rank.SECOND) {
+                entries.remove(i);
+            }
+        }
+    }
+
+    private double needed() {
+        double sum = 0;
+        for (Entry entry : entries) {
+            sum += entry.height();
+        }
+        return sum;
     }
 
     // pushes down from the top, then back up from the bottom, halving what is moved so that both ends share it
@@ -89,7 +124,7 @@ final class LabelColumn {
     }
 
     private void draw(Svg svg, Entry entry) {
-        double left = column.left() + 12;
+        double left = column.left() + 10;
         Vec start = new Vec(left, entry.middle);
         svg.line(entry.end.plus(new Vec(2, 0)), start.plus(new Vec(-2, 0)), Pen.of(Ink.QUIET, 0.6));
         entry.key.draw(svg, start, start.plus(new Vec(KEY - 4, 0)));

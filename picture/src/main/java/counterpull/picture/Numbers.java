@@ -32,6 +32,12 @@ final class Numbers {
         return value < 0 && !shortest.equals("0") ? "-" + shortest : shortest;
     }
 
+    /** At most two decimals, no trailing zeros, a true minus sign. */
+    static String trimmed(double value) {
+        String digits = coordinate(value);
+        return digits.charAt(0) == '-' ? "−" + digits.substring(1) : digits;
+    }
+
     private static boolean isZero(String digits) {
         for (int i = 0; i < digits.length(); i++) {
             if (digits.charAt(i) > '0') {

@@ -23,16 +23,23 @@ final class PlotWords {
             return;
         }
         List<String> lines = Wrap.lines(words, Math.max(70, stretch.width() - 6), SMALL);
-        block(stretch.left() + stretch.width() / 2, lines);
+        block(stretch.left() + stretch.width() / 2, lines, 0);
     }
 
     void note(Layer.Note note) {
-        boolean middle = note.place() == Layer.Note.Place.MIDDLE;
-        double x = middle
-                ? plot.frame().left() + plot.frame().width() / 2
-                : plot.frame().left() + 6 + TextSize.width(note.words(), SMALL) / 2;
-        double y = middle ? plot.frame().top() + plot.frame().height() / 2 : plot.level(0) + 13;
-        put(new Vec(x, y), note.words());
+        double width = TextSize.width(note.words(), SMALL);
+        double top = note.place() == Layer.Note.Place.MIDDLE
+                ? plot.frame().top() + plot.frame().height() / 2
+                : plot.level(0) + 4;
+        List<Box> candidates = new ArrayList<>();
+        for (double left = plot.frame().left() + 6; left + width < plot.frame().right(); left += 12) {
+            candidates.add(new Box(left, top, width, 12));
+            candidates.add(new Box(left, top + 16, width, 12));
+        }
+        if (!candidates.isEmpty()) {
+            Box box = room.place(candidates);
+            svg.text(new Vec(box.left() + width / 2, box.top() + 10), note.words(), SMALL);
+        }
     }
 
     void gaps(Layer.Curve curve) {
@@ -57,7 +64,7 @@ final class PlotWords {
             return;
         }
         List<String> lines = Wrap.lines(words, Math.max(64, right - left), SMALL);
-        double top = block((left + right) / 2, lines);
+        double top = block((left + right) / 2, lines, right - left);
         double y = top - 4;
         Pen fine = Pen.of(Ink.QUIET, 0.8);
         svg.line(new Vec(left, y), new Vec(right, y), fine);
@@ -66,8 +73,8 @@ final class PlotWords {
     }
 
     // a block of lines at the height where it covers least; returns its top
-    private double block(double middle, List<String> lines) {
-        double width = 0;
+    private double block(double middle, List<String> lines, double bracket) {
+        double width = bracket;
         for (String line : lines) {
             width = Math.max(width, TextSize.width(line, SMALL));
         }
@@ -85,10 +92,5 @@ final class PlotWords {
             y += 13;
         }
         return box.top();
-    }
-
-    private void put(Vec at, String words) {
-        room.take(Box.of(at, words, SMALL));
-        svg.text(at, words, SMALL);
     }
 }

@@ -8,7 +8,9 @@ import counterpull.engine.profile.Profile;
 
 /** Draws the push: its arrow to scale from the centre of pressure, and a chosen joint's moment arm and torque. */
 final class PushDrawing {
-    private static final double LONGEST_ARROW = 0.42;
+    /** Length of the arrow of the largest push of a result at most, m. */
+    static final double LONGEST_ARROW = 0.42;
+
     private final Stage stage;
     private final Wording wording;
     private final Profile profile;
@@ -62,7 +64,7 @@ final class PushDrawing {
                         tip,
                         stage.camera().way(new Vec(0.4, 1)),
                         words,
-                        Lettering.body(Ink.INK).sized(14).bold());
+                        Lettering.body(Ink.INK).sized(stage.words().strong()).bold());
     }
 
     private void arm(Joint joint) {
@@ -80,7 +82,7 @@ final class PushDrawing {
                 limb.momentArm(joint, stage.figure().phase(), stage.figure().position());
         Vec middle = stage.see(at.plus(foot).times(0.5));
         stage.words()
-                .ask(
+                .askIfRoomy(
                         middle,
                         stage.camera().way(new Vec(-1, 0)),
                         "arm " + wording.length().say(arm),
@@ -130,6 +132,6 @@ final class PushDrawing {
                         stage.see(at),
                         side,
                         words,
-                        Lettering.body(Ink.INK).sized(14).bold());
+                        Lettering.body(Ink.INK).sized(stage.words().strong()).bold());
     }
 }

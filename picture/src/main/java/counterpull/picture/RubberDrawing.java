@@ -32,10 +32,22 @@ final class RubberDrawing {
         } else {
             taut(anchor, hook, line.line().deadLength() / line.path(position));
         }
+        fixed(anchor, hook);
         for (Vec end : new Vec[] {anchor, hook}) {
             stage.svg().circle(end, 3.5, Fill.of(Ink.PAPER), Pen.of(Ink.INK, 1.3));
         }
         words(line, anchor, hook);
+    }
+
+    // the sign for a point that does not move: a hatched line behind it
+    private void fixed(Vec anchor, Vec hook) {
+        Vec way = anchor.minus(hook);
+        Vec back = way.times(5 / Math.max(1, way.norm()));
+        Vec side = back.left().times(2);
+        Vec middle = anchor.plus(back);
+        stage.svg().line(middle.minus(side), middle.plus(side), Pen.of(Ink.INK, 1.4));
+        Hatching.edge(stage.svg(), middle.minus(side), middle.plus(side), -5, Pen.of(Ink.INK, 0.8));
+        stage.words().keepOff(middle.minus(side), middle.plus(side));
     }
 
     // what hangs loose, in the plane of the picture, px: an offset to the side takes its share of the length
@@ -75,7 +87,7 @@ final class RubberDrawing {
         stage.words().ask(middle, new Vec(0, -1), words, Lettering.body(Ink.INK));
         String name = line.line().ends().anchor().name();
         stage.words()
-                .ask(
+                .askIfRoomy(
                         anchor,
                         new Vec(0, -1),
                         Wrap.cut(name, 130, Lettering.small(Ink.QUIET)),

@@ -105,7 +105,7 @@ final class RulerDrawing {
         stage.svg().path(wedge, Fill.of(Ink.ACCENT), Pen.of(Ink.PAPER, 0.8));
         stage.words().keepOff(tip, tip.plus(below().times(12)));
         String words = "mark " + unit.say(stage.figure().profile().mark(position));
-        Lettering large = new Lettering(Lettering.LARGE, Lettering.Weight.BOLD, Ink.ACCENT, Lettering.Align.START);
+        Lettering large = Lettering.body(Ink.ACCENT).bold().sized(stage.words().strong() + 4);
         stage.words().ask(tip.plus(below().times(14)), below(), words, large);
     }
 }

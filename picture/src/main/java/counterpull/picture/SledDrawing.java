@@ -96,8 +96,7 @@ final class SledDrawing {
         int position = stage.figure().position();
         Vec front = shape.roller(position, 0);
         Vec rear = shape.roller(position, 0.38);
-        discs(position);
-        stage.link(front, rear, 0.014, 0.014, STEEL);
+        strut(front, rear, 0.014);
         if (stage.points().plateRides()) {
             Vec low = shape.plateLow(position)
                     .times(0.8)
@@ -105,16 +104,22 @@ final class SledDrawing {
             Vec high = shape.plateLow(position)
                     .times(0.3)
                     .plus(shape.plateHigh(position).times(0.7));
-            stage.link(low.plus(new Vec(0.02, 0)), front, 0.010, 0.010, STEEL);
-            stage.link(high.plus(new Vec(0.02, 0)), rear, 0.010, 0.010, STEEL);
+            strut(low.plus(new Vec(0.02, 0)), front, 0.010);
+            strut(high.plus(new Vec(0.02, 0)), rear, 0.010);
         } else {
             Vec hip = stage.points().hip(position);
-            stage.link(shape.panFrom(hip), rear, 0.010, 0.010, STEEL);
-            stage.link(shape.backTo(hip).plus(shape.backFrom(hip)).times(0.5), front, 0.010, 0.010, STEEL);
+            strut(shape.panFrom(hip), rear, 0.010);
+            strut(shape.backTo(hip).plus(shape.backFrom(hip)).times(0.5), front, 0.010);
         }
         for (Vec roller : new Vec[] {front, rear}) {
             stage.svg().circle(stage.see(roller), stage.px(0.024), Fill.of(Ink.PAPER), EDGE);
         }
+        discs(position);
+    }
+
+    private void strut(Vec from, Vec to, double half) {
+        PathData bar = Outline.bar(stage.see(from), stage.see(to), stage.px(half));
+        stage.svg().path(bar, STEEL.fill(), STEEL.pen());
     }
 
     private void discs(int position) {
@@ -122,7 +127,7 @@ final class SledDrawing {
         Vec horn = stage.see(shape.horn(position));
         boolean any = profile.loading().plates() > 0;
         if (any) {
-            Fill fill = new Fill(Ink.STEEL, 0.55);
+            Fill fill = new Fill(Ink.STEEL, 0.9);
             stage.svg().circle(horn, stage.px(SledShape.DISC), fill, EDGE);
             stage.svg().circle(horn, stage.px(SledShape.DISC * 0.86), Fill.NONE, Pen.of(Ink.QUIET, 0.6));
             ring(horn, stage.px(SledShape.DISC));
@@ -141,12 +146,14 @@ final class SledDrawing {
     void words(Wording wording) {
         Profile profile = stage.figure().profile();
         Vec horn = stage.see(shape.horn(stage.figure().position()));
-        String plates = "plates " + wording.mass().say(profile.loading().plates());
-        stage.words()
-                .ask(
-                        horn.plus(new Vec(0, stage.px(0.04))),
-                        new Vec(0, 1),
-                        plates,
-                        Lettering.body(Ink.INK).bold());
+        String plates = "plates " + wording.mass().brief(profile.loading().plates());
+        Lettering bold = Lettering.body(Ink.INK).bold();
+        if (TextSize.width(plates, bold) < stage.px(1.7 * SledShape.DISC)) {
+            Vec at = horn.plus(new Vec(0, stage.px(0.025) + 16));
+            stage.svg().text(at, plates, bold.aligned(Lettering.Align.MIDDLE));
+            stage.words().take(Box.of(at, plates, bold.aligned(Lettering.Align.MIDDLE)));
+        } else {
+            stage.words().ask(horn.plus(new Vec(0, stage.px(SledShape.DISC))), new Vec(0, 1), plates, bold);
+        }
     }
 }

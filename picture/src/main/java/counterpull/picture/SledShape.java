@@ -39,6 +39,11 @@ final class SledShape {
         return railAcross;
     }
 
+    /** Where the dimension from hip to plate lies across: between person and rail, or beyond the rail under a seat that rides. */
+    double dimensionAcross() {
+        return points.plateRides() ? railAcross + 0.09 : railAcross - 0.14;
+    }
+
     Vec onRail(double along) {
         return new Vec(along, railAcross);
     }
@@ -139,6 +144,12 @@ final class SledShape {
                 around(all, points.anchor(line.line(), position), 0.03);
                 around(all, points.attachment(line.line(), position), 0.03);
             });
+        }
+        Vec tip = points.plate(top).plus(new Vec(PushDrawing.LONGEST_ARROW + 0.02, 0.1));
+        all.add(tip);
+        if (!points.plateRides()) {
+            all.add(new Vec(points.plate(0).x(), railAcross - 0.18));
+            all.add(tip.plus(new Vec(0.12, 0)));
         }
         all.add(onRail(railFrom()));
         all.add(onRail(railTo()));

@@ -24,7 +24,7 @@ public final class StressChart {
         curve(layers, sampled.of(i -> leg.kneecapStress(Phase.LOWERING, i)), Phase.LOWERING, "");
         curve(layers, sampled.of(i -> leg.kneecapStress(Phase.HELD, i)), Phase.HELD, "");
         curve(layers, sampled.of(i -> leg.kneecapStress(Phase.LIFTING, i)), Phase.LIFTING, "nothing published here");
-        String title = "Kneecap joint stress, " + leg.side().words() + " (net torque only: co-contraction left out)";
+        String title = "Kneecap joint stress, " + leg.side().words();
         return new Chart(title, Chart.Measure.STRESS, Range.of(profile), layers, OptionalInt.empty());
     }
 

@@ -17,9 +17,11 @@ public enum Stroke {
 
     final double width;
     final String dash;
+    final boolean fine;
 
     Stroke(double width, String dash) {
         this.width = width;
         this.dash = dash;
+        fine = width == 1.3;
     }
 }

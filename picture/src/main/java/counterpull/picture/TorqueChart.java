@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.OptionalInt;
 
 /**
- * Torque asked of one joint of one limb (held, lifting, lowering) against the torque had, with its 90 % band. A negative torque
+ * Torque asked of one joint of one limb (held, lifting, lowering) against the torque had, with its 90\u2009% band. A negative torque
  * asks for the opposite action and is labelled so; there the strength of that action is drawn below zero.
  */
 public final class TorqueChart {
@@ -54,7 +54,7 @@ public final class TorqueChart {
         }
         layers.add(new Layer.Band(low, high, ink));
         boolean same = same(held, lifting);
-        String word = same ? "has (band: 90 %)" : "has, held or lowering (band: 90 %)";
+        String word = same ? "has (band: 90\u2009%)" : "has, held or lowering (band: 90\u2009%)";
         layers.add(new Layer.Curve(held, Look.of(ink, Stroke.HAD), word, "strength not known"));
         if (!same) {
             Look fine = Look.of(ink, Stroke.HAD_FINE).heading(Heading.TO_TOP);

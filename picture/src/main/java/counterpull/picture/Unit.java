@@ -31,6 +31,11 @@ public record Unit(String symbol, double size, int decimals) {
         return symbol.equals("°") ? number + symbol : number + THIN_SPACE + symbol;
     }
 
+    /** A value in SI as number and unit with two decimals at most and none that says nothing: for what is stamped on it. */
+    public String brief(double si) {
+        return Double.isNaN(si) ? number(si) : Numbers.trimmed(of(si)) + THIN_SPACE + symbol;
+    }
+
     /** A value in SI as a number of this unit. */
     public String number(double si) {
         return Numbers.fixed(of(si), decimals);

@@ -134,6 +134,15 @@ final class Setups {
         return Profile.of(press(person(), sled(20, Ride.PLATE, 0.62, 0.68, 0.74), stance(120), loading));
     }
 
+    /** A plate turned from square, a soft seat, and a seat setting that lifts the hip. */
+    static Profile tilted() {
+        SeatSetting seat = new SeatSetting("high", 0.9, 1, 0.03, Angles.radians(130));
+        Stance stance = new Stance(seat, new FootRow("row 2", 0.02), 0.6, new Vec(-0.012, -0.02));
+        Rail rail = new Rail(Angles.radians(45), Ride.PLATE, 0.15, -1);
+        Sled sled = new Sled(rail, sled(45, Ride.PLATE).carriage(), new Stops());
+        return Profile.of(press(person(), sled, stance, Loading.plates(50)));
+    }
+
     /** The seat rides up a rail whose lower end is the plate. */
     static Profile seatRides() {
         ElasticLine.Ends ends = new ElasticLine.Ends(

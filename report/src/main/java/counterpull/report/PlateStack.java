@@ -19,9 +19,9 @@ public record PlateStack(Horn horn, String plate, double mass, int count) {
     /** Where plates go. */
     public enum Horn {
         EACH_SIDE("each side", 2),
-        LEFT("left", 1),
-        RIGHT("right", 1),
-        MIDDLE("middle", 1);
+        LEFT("on the left", 1),
+        RIGHT("on the right", 1),
+        MIDDLE("in the middle", 1);
 
         private final String words;
         private final int times;

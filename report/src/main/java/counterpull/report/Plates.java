@@ -49,19 +49,19 @@ public record Plates(List<PlateStack> stacks) {
         return stacks.stream().filter(stack -> stack.horn() == horn).toList();
     }
 
-    /** One sentence part: "each side 2 × 20 kg + 1 × 5 kg"; "no plates". */
+    /** One sentence part: "2 × 20 kg + 5 kg each side"; "no plates". */
     public String words() {
         List<String> parts = new ArrayList<>();
         for (Horn horn : Horn.values()) {
             String there = words(horn);
             if (!there.isEmpty()) {
-                parts.add(horn.words() + " " + there);
+                parts.add(there + " " + horn.words());
             }
         }
-        return parts.isEmpty() ? "no plates" : String.join("; ", parts);
+        return parts.isEmpty() ? "no plates" : String.join(", ", parts);
     }
 
-    /** What is on one horn: "2 × 20 kg + 1 × 5 kg"; empty where nothing is. */
+    /** What is on one horn: "2 × 20 kg + 5 kg"; empty where nothing is. */
     public String words(Horn horn) {
         return String.join(" + ", on(horn).stream().map(PlateStack::words).toList());
     }

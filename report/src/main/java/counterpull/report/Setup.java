@@ -2,10 +2,14 @@ package counterpull.report;
 
 import counterpull.engine.Require;
 import counterpull.engine.choice.Candidate;
+import counterpull.engine.choice.Kit;
 import counterpull.engine.choice.SafeOrder;
 import counterpull.engine.choice.Verdict;
+import counterpull.engine.load.LineSeries;
 import counterpull.engine.profile.Profile;
 import counterpull.scenario.Scenario;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * One setup as it is shown.
@@ -30,13 +34,25 @@ public record Setup(String name, Profile profile, Plates plates, Verdict verdict
 
     /** A setup that the search returned for a scenario. */
     public static Setup of(String name, Candidate candidate, Scenario scenario) {
-        var kit = scenario.kit();
+        return of(name, candidate, candidate.profile(), scenario);
+    }
+
+    private static Setup of(String name, Candidate candidate, Profile profile, Scenario scenario) {
+        Kit kit = scenario.kit();
         return new Setup(
                 name,
-                candidate.profile(),
+                profile,
                 Plates.of(kit.plates(), candidate.plates().counts(), kit.platesAtOnce()),
                 candidate.verdict(),
                 SafeOrder.of(candidate, Racks.of(scenario), kit));
+    }
+
+    /** A setup that the search judged and threw out; its profile may have lost contact somewhere. */
+    public static Setup judged(String name, Candidate candidate, Scenario scenario) {
+        List<LineSeries> lines = new ArrayList<>();
+        candidate.lines().forEach(line -> lines.add(candidate.place().ground().series(line)));
+        Profile profile = Profile.onGround(candidate.place().ground().with(lines), candidate.loading());
+        return of(name, candidate, profile, scenario);
     }
 
     /** What is on the machine today in a scenario, or what a person put together there by hand. */

@@ -49,7 +49,7 @@ public final class ProfileTables {
                 for (Group group : Group.values()) {
                     if (choice.groups().contains(group)
                             && !group.fields(profile).isEmpty()) {
-                        Table table = of(profile, group, limb, phase).only(rows);
+                        Table table = of(profile, group, limb, phase).only(rows).withoutEmpty();
                         out.append(out.isEmpty() ? "" : "\n")
                                 .append(TextTable.of(table, choice.units(), choice.width()));
                     }

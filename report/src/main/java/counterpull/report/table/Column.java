@@ -20,6 +20,9 @@ public sealed interface Column permits NumberColumn, WordColumn {
     /** Whether cells are numbers, set to the right. */
     boolean numeric();
 
+    /** Whether it holds numbers and every one of them is exactly zero. */
+    boolean allZero();
+
     /** The same column with only these rows. */
     Column only(int[] rows);
 

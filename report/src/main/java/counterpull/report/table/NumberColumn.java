@@ -59,6 +59,16 @@ public final class NumberColumn implements Column {
     }
 
     @Override
+    public boolean allZero() {
+        for (double value : values) {
+            if (value != 0) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    @Override
     public Column only(int[] rows) {
         double[] chosen = new double[rows.length];
         for (int i = 0; i < rows.length; i++) {

@@ -32,6 +32,22 @@ public record Table(String title, List<Column> columns, int leading) {
                 title, columns.stream().map(column -> column.only(rows)).toList(), leading);
     }
 
+    /** The same table under another title. */
+    public Table titled(String other) {
+        return new Table(other, columns, leading);
+    }
+
+    /** The same table without the columns in which every number is exactly zero: nothing of that kind is there. */
+    public Table withoutEmpty() {
+        return new Table(
+                title,
+                java.util.stream.IntStream.range(0, columns.size())
+                        .filter(k -> k < leading || !columns.get(k).allZero())
+                        .mapToObj(columns::get)
+                        .toList(),
+                leading);
+    }
+
     /** The column of that key. */
     public Column column(String key) {
         return columns.stream()

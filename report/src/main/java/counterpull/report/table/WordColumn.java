@@ -40,6 +40,11 @@ public record WordColumn(Head head, List<String> words) implements Column {
     }
 
     @Override
+    public boolean allZero() {
+        return false;
+    }
+
+    @Override
     public Column only(int[] rows) {
         List<String> chosen = new ArrayList<>();
         for (int row : rows) {
