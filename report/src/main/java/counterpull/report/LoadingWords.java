@@ -1,6 +1,5 @@
 package counterpull.report;
 
-import counterpull.engine.choice.SafeOrder;
 import counterpull.engine.choice.SafeOrder.Kind;
 import counterpull.engine.choice.SafeOrder.Step;
 import counterpull.report.table.Measure;
@@ -31,7 +30,8 @@ public final class LoadingWords {
                     words.add(stopWords(step.mark()));
                     plates(steps, words);
                 }
-                case HANG_LINE -> words.add("Rubber last: " + tag(step) + ", racked at mark " + mark(step.mark()) + ".");
+                case HANG_LINE ->
+                    words.add("Rubber last: " + tag(step) + ", racked at mark " + mark(step.mark()) + ".");
                 case UNRACK -> words.add("Feet on, legs take the load, then unrack.");
                 default -> {
                     // plates are told in one sentence

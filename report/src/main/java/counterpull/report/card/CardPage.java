@@ -73,7 +73,11 @@ final class CardPage {
         cell("Heels on", words.row());
         cell(words.hasStop() ? "Bottom stop at" : "No stop; bottom", words.bottom());
         cell("Top, about", words.top());
-        html.close().open("tr").put("td", "colspan", "4", words.stance()).close().close();
+        html.close()
+                .open("tr")
+                .put("td", "colspan", "4", words.stance())
+                .close()
+                .close();
     }
 
     private void cell(String label, String value) {
@@ -105,7 +109,9 @@ final class CardPage {
         for (CardLine line : words.lines()) {
             html.open("table.block rule").open("tr");
             html.open("td", "style", "width:27%").put("div.label", "Rubber");
-            html.put("div.n", line.line().rubber().tag()).put("div", line.hang()).close();
+            html.put("div.n", line.line().rubber().tag())
+                    .put("div", line.hang())
+                    .close();
             html.open("td", "style", "width:33%").put("div.label", "Anchor");
             html.put("div.n", line.line().ends().anchor().name());
             html.put("div", "→ " + line.line().ends().attachment().name()).close();
@@ -154,7 +160,10 @@ final class CardPage {
     private void order(String figure) {
         html.open("table.block rule").open("tr").open("td").put("b", "Load").open("ol");
         order.loading().forEach(step -> html.put("li", step));
-        html.close().put("b", "Unload ").text(String.join(" ", order.unloading())).close();
+        html.close()
+                .put("b", "Unload ")
+                .text(String.join(" ", order.unloading()))
+                .close();
         if (!figure.isEmpty()) {
             html.open("td.figure").own(figure).close();
         }

@@ -68,7 +68,8 @@ final class CardWords {
     private String push() {
         Push push = task.pushing().push();
         if (push instanceof Push.Angled angled && angled.angle() != 0) {
-            return "at " + Exact.words(angled.angle(), Dimension.ANGLE, units) + " to the rail, positive toward the head";
+            return "at " + Exact.words(angled.angle(), Dimension.ANGLE, units)
+                    + " to the rail, positive toward the head";
         }
         if (push instanceof Push.LeastEffort least) {
             return push.words() + " between " + Exact.words(least.lowest(), Dimension.ANGLE, units) + " and "
@@ -144,7 +145,10 @@ final class CardWords {
         boolean none = findings.plan().warmUp().isEmpty();
         String title = none ? "Warm-up: no lighter step with these plates" : "Warm-up, plates each side, no rubber";
         boolean stated = findings.plan().origin() == SessionPlan.Origin.STATED;
-        return title + (stated ? "" : " (sets, reps, rest: " + findings.plan().origin().words() + ")");
+        return title
+                + (stated
+                        ? ""
+                        : " (sets, reps, rest: " + findings.plan().origin().words() + ")");
     }
 
     List<Step> warmUp() {
@@ -165,7 +169,7 @@ final class CardWords {
     }
 
     String foot() {
-        return findings.heading().made() + " · Counterpull " + findings.heading().version() + " · "
-                + findings.heading().scenario();
+        return findings.heading().made() + " · Counterpull "
+                + findings.heading().version() + " · " + findings.heading().scenario();
     }
 }
