@@ -22,8 +22,16 @@ class FigureTest {
 
     private static List<Figure> figures() {
         List<Figure> all = new ArrayList<>();
-        for (Profile profile :
-                List.of(Setups.plain(), Setups.relieved(), Setups.both(), Setups.shallowRail(), Setups.seatRides())) {
+        for (Profile profile : List.of(
+                Setups.plain(),
+                Setups.relieved(),
+                Setups.both(),
+                Setups.shallowRail(),
+                Setups.seatRides(),
+                Setups.tilted(),
+                Setups.unknown(),
+                Setups.steepSeat(),
+                Setups.level())) {
             for (int position : new int[] {0, 35, 100}) {
                 all.add(Figure.of(profile).at(position));
                 all.add(Figure.of(profile).at(position).during(Phase.LIFTING).showing(Joint.KNEE));
@@ -124,6 +132,18 @@ class FigureTest {
                     assertThat(words.get(i).box().overlaps(words.get(j).box()))
                             .as(words.get(i).text() + " / " + words.get(j).text())
                             .isFalse();
+                }
+            }
+        }
+    }
+
+    @Test
+    void anySizeHoldsTheFigure() {
+        for (Size size : new Size[] {new Size(200, 140), new Size(360, 300), new Size(1600, 500)}) {
+            Box picture = new Box(0, 0, size.width(), size.height());
+            for (Figure figure : figures()) {
+                for (Element joint : Drawn.of(figure.svg(View.light(size))).in("joints", "circle")) {
+                    assertThat(picture.contains(centre(joint))).isTrue();
                 }
             }
         }
