@@ -69,8 +69,8 @@ final class ChooseCommand implements Callable<Integer> {
         }
         double seconds = Asked.seconds("--within", within);
         Job job = new Job(files.name(), files.read(), units.units());
-        Choice choice = ScenarioFiles.computed(() ->
-                new Searching(spec.commandLine().getErr()).run(job.question(strategies), seconds));
+        Choice choice = ScenarioFiles.computed(
+                () -> new Searching(spec.commandLine().getErr()).run(job.question(strategies), seconds));
         output.write(spec, ChoiceText.of(choice, units.set(), Output.width(), best));
         write(job, choice);
         boolean any = choice.feasible() || !choice.splits().isEmpty();
@@ -83,9 +83,13 @@ final class ChooseCommand implements Callable<Integer> {
         }
         Optional<Candidate> first = choice.best();
         if (first.isPresent()) {
-            new Folder(into).write(job.of(choice, first.get()), spec.commandLine().getOut());
+            new Folder(into)
+                    .write(job.of(choice, first.get()), spec.commandLine().getOut());
         } else if (!choice.splits().isEmpty()) {
-            new Folder(into).write(job.of(choice, choice.splits().get(0)), spec.commandLine().getOut());
+            new Folder(into)
+                    .write(
+                            job.of(choice, choice.splits().get(0)),
+                            spec.commandLine().getOut());
         } else {
             spec.commandLine().getErr().println("Nothing keeps every limit, so nothing is written to " + into + ".");
         }

@@ -96,7 +96,7 @@ final class DemoCommand implements Callable<Integer> {
         TextChoice choice = TextChoice.usual(units.set())
                 .withPositions(5)
                 .withWidth(Output.width())
-                .withGroups(EnumSet.of(Group.PLACE, Group.FORCE, Group.TORQUE));
+                .withGroups(EnumSet.of(Group.FORCE, Group.TORQUE));
         return ProfileTables.text(today.profile(), choice);
     }
 
@@ -107,7 +107,7 @@ final class DemoCommand implements Callable<Integer> {
 
     private Integer write(Job job, Choice choice, PrintWriter out) {
         out.println();
-        Cautions.ALL.forEach(caution -> out.print(Wrap.block(caution, Output.width(), "")));
+        Cautions.all().forEach(caution -> out.print(Wrap.block(caution, Output.width(), "")));
         out.println();
         if (choice.best().isEmpty()) {
             return Exit.NOTHING_FEASIBLE;

@@ -5,6 +5,7 @@ import counterpull.report.Setup;
 import counterpull.report.card.FloorCard;
 import counterpull.report.page.ReportWriter;
 import counterpull.report.result.ProfileTables;
+import counterpull.report.result.ResultJson;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.PrintWriter;
@@ -29,7 +30,7 @@ final class Folder {
             }
             text("profile.csv", ProfileTables.csv(findings.first().profile(), findings.unitSet()), out);
             text("columns.csv", ProfileTables.dictionary(findings.first().profile(), findings.unitSet()), out);
-            text("result.json", Results.json(findings), out);
+            json(findings, out);
         } catch (IOException e) {
             throw new BadInput(List.of("the folder " + folder + " cannot be written: " + e.getMessage()));
         }
@@ -41,6 +42,14 @@ final class Folder {
             FloorCard.pdf(findings, setup, to).forEach(out::println);
         }
         out.println("wrote " + folder.resolve(name));
+    }
+
+    private void json(Findings findings, PrintWriter out) throws IOException {
+        Path file = folder.resolve("result.json");
+        try (OutputStream to = Files.newOutputStream(file)) {
+            ResultJson.write(findings, to);
+        }
+        out.println("wrote " + file);
     }
 
     private void text(String name, String text, PrintWriter out) throws IOException {

@@ -97,6 +97,7 @@ final class WhyCommand implements Callable<Integer> {
                 + ", mark " + Measure.LENGTH.words(profile.mark(position), units.set());
         return joint == null
                 ? "push on the plate along the rail, " + where
-                : profile.limbs().get(limb).side().words() + " " + joint.action().words() + " torque, " + where;
+                : profile.limbs().get(limb).side().words() + " "
+                        + joint.action().words() + " torque, " + where;
     }
 }

@@ -51,10 +51,15 @@ class CommandLineTest {
     void everyProblemOfABadFileIsSaidAndTheCodeIsTwo() throws IOException {
         String good = Ran.with("format").out();
         Path file = folder.resolve("bad.yaml");
-        Files.writeString(file, good.replace("stature: 5 ft 9 in", "stature: 175").replace("mass: 68 kg", "mas: 68 kg"));
+        Files.writeString(
+                file, good.replace("stature: 5 ft 9 in", "stature: 175").replace("mass: 68 kg", "mas: 68 kg"));
         Ran ran = Ran.with("profile", file.toString());
         assertThat(ran.code()).isEqualTo(Exit.BAD_INPUT);
-        assertThat(ran.err()).contains("stature").contains("175").contains("mas").contains("mass");
+        assertThat(ran.err())
+                .contains("stature")
+                .contains("175")
+                .contains("mas")
+                .contains("mass");
         assertThat(ran.err()).doesNotContain("Exception");
     }
 
@@ -75,12 +80,17 @@ class CommandLineTest {
     @Test
     void aProfileComesAsTableCsvAndJson() {
         String[] files = {DEMO + "plover.yaml", DEMO + "room.yaml"};
-        assertThat(Ran.with("profile", files[0], files[1]).out()).contains("knee").contains("N");
+        assertThat(Ran.with("profile", files[0], files[1]).out())
+                .contains("knee")
+                .contains("N");
         String csv = Ran.with("profile", "-f", "csv", files[0], files[1]).out();
         // 101 positions × 3 phases × 2 limbs and a header
         assertThat(csv.lines().count()).isEqualTo(101 * 3 * 2 + 1);
         assertThat(Ran.with("profile", "-f", "json", files[0], files[1]).out()).startsWith("{");
-        assertThat(Ran.with("profile", "-f", "dictionary", files[0], files[1]).out().lines().count())
+        assertThat(Ran.with("profile", "-f", "dictionary", files[0], files[1])
+                        .out()
+                        .lines()
+                        .count())
                 .isEqualTo(csv.lines().findFirst().orElseThrow().split(",").length + 1L);
     }
 
@@ -95,10 +105,22 @@ class CommandLineTest {
     @Test
     void whySumsToItsNumber() {
         Ran ran = Ran.with(
-                "why", "--joint", "knee", "--side", "left", "--phase", "lifting", "--knee", "60 deg",
-                DEMO + "plover.yaml", DEMO + "room.yaml");
+                "why",
+                "--joint",
+                "knee",
+                "--side",
+                "left",
+                "--phase",
+                "lifting",
+                "--knee",
+                "60 deg",
+                DEMO + "plover.yaml",
+                DEMO + "room.yaml");
         assertThat(ran.code()).isEqualTo(Exit.GOOD);
-        assertThat(ran.out()).contains("left knee extension torque, lifting").contains("sum").contains("Source");
+        assertThat(ran.out())
+                .contains("left knee extension torque, lifting")
+                .contains("sum")
+                .contains("Source");
     }
 
     @Test
@@ -112,8 +134,13 @@ class CommandLineTest {
     void choosingWritesEverythingIntoAFolder() throws IOException {
         Path into = folder.resolve("out");
         Ran ran = Ran.with(
-                "choose", "--strategy", "load_alone,relieve_low", "--into", into.toString(),
-                DEMO + "plover.yaml", DEMO + "room.yaml");
+                "choose",
+                "--strategy",
+                "load_alone,relieve_low",
+                "--into",
+                into.toString(),
+                DEMO + "plover.yaml",
+                DEMO + "room.yaml");
         assertThat(ran.err()).isEmpty();
         assertThat(ran.code()).isEqualTo(Exit.GOOD);
         assertThat(ran.out()).contains("CHOSEN").contains("load alone");
