@@ -119,6 +119,23 @@ class FigureTest {
     }
 
     @Test
+    void theMomentArmIsTheResultsOwn() {
+        for (Profile profile : List.of(Setups.plain(), Setups.angled(), Setups.seatRides(), Setups.tilted())) {
+            for (Joint joint : Joint.values()) {
+                Figure figure = Figure.of(profile).at(25).showing(joint);
+                Drawn drawn = Drawn.of(figure.svg(VIEW));
+                Element arm = drawn.in("push", "line").get(1);
+                double px = Math.hypot(
+                        Drawn.number(arm, "x2") - Drawn.number(arm, "x1"),
+                        Drawn.number(arm, "y2") - Drawn.number(arm, "y1"));
+                // a hundredth of a px at 300 px and more to the metre
+                assertThat(px / scale(drawn, figure))
+                        .isCloseTo(profile.limbs().get(0).momentArm(joint, Phase.HELD, 25), within(1e-4));
+            }
+        }
+    }
+
+    @Test
     void wordsNeitherMeetNorLeaveThePicture() {
         Box picture = new Box(0, 0, Size.FIGURE.width(), Size.FIGURE.height());
         for (Figure figure : figures()) {

@@ -36,6 +36,7 @@ import counterpull.engine.profile.Loading;
 import counterpull.engine.profile.Person;
 import counterpull.engine.profile.PressTask;
 import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.Push;
 import counterpull.engine.profile.Pushing;
 import counterpull.engine.profile.Sled;
 import counterpull.engine.strength.LimbStrength;
@@ -132,6 +133,14 @@ final class Setups {
     static Profile shallowRail() {
         Loading loading = new Loading(100, List.of(upper(1)));
         return Profile.of(press(person(), sled(20, Ride.PLATE, 0.62, 0.68, 0.74), stance(120), loading));
+    }
+
+    /** Worked example B, pushed 8° toward the head. */
+    static Profile angled() {
+        PressTask straight = press(person(), sled(45, Ride.PLATE), stance(135), Loading.plates(60));
+        Pushing pushing = new Pushing(new Push.Angled(Angles.radians(8)), Pushing.USUAL_SPREAD);
+        return Profile.of(new PressTask(
+                straight.person(), straight.sled(), straight.stance(), pushing, tempo(), straight.loading(), 101));
     }
 
     /** One leg of which nothing is known but its length. */
