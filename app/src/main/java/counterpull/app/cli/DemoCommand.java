@@ -5,9 +5,7 @@ import counterpull.engine.choice.Choice;
 import counterpull.engine.choice.Strategy;
 import counterpull.report.Cautions;
 import counterpull.report.Setup;
-import counterpull.report.result.Group;
-import counterpull.report.result.ProfileTables;
-import counterpull.report.result.TextChoice;
+import counterpull.report.result.SummaryTable;
 import counterpull.report.table.Wrap;
 import counterpull.report.words.ChoiceText;
 import counterpull.report.words.ProfileWords;
@@ -17,7 +15,6 @@ import java.io.InputStream;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -83,21 +80,13 @@ final class DemoCommand implements Callable<Integer> {
         out.println();
         out.println("TODAY: " + job.scenario().client().name() + " on "
                 + job.scenario().machine().name() + ", " + today.plates().words());
-        out.print(tables(today));
+        out.print(SummaryTable.text(today.profile(), job.scenario().goal().joints(), units.set(), 5));
         sentences(job, today).forEach(sentence -> out.print("\n" + Wrap.block(sentence, Output.width(), "")));
         out.println();
         Choice choice = new Searching(spec.commandLine().getErr())
                 .run(job.question(List.of(Strategy.values())), AT_MOST_SECONDS);
         out.print(ChoiceText.of(choice, units.set(), Output.width(), 3));
         return write(job, choice, out);
-    }
-
-    private String tables(Setup today) {
-        TextChoice choice = TextChoice.usual(units.set())
-                .withPositions(5)
-                .withWidth(Output.width())
-                .withGroups(EnumSet.of(Group.FORCE, Group.TORQUE));
-        return ProfileTables.text(today.profile(), choice);
     }
 
     private List<String> sentences(Job job, Setup today) {

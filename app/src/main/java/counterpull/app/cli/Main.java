@@ -2,6 +2,7 @@ package counterpull.app.cli;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.logging.LogManager;
 import picocli.AutoComplete.GenerateCompletion;
 import picocli.CommandLine;
 
@@ -11,6 +12,8 @@ public final class Main {
 
     /** Runs one command and ends with its exit code. */
     public static void main(String[] arguments) {
+        // libraries have nothing to tell a person, and nothing about a person belongs in a log
+        LogManager.getLogManager().reset();
         PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
         int code = run(out, err, arguments);

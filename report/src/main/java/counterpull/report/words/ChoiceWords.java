@@ -36,8 +36,8 @@ public final class ChoiceWords {
         Verdict verdict = candidate.verdict();
         Profile profile = candidate.profile();
         String hardest = verdict.peak()
-                .map(peak -> "Hardest: " + places.peak(profile, peak) + ", at " + effort(peak.limiting().effort())
-                        + " of what it has. ")
+                .map(peak -> "Hardest: " + places.peak(profile, peak) + ", at "
+                        + effort(peak.limiting().effort()) + " of what it has. ")
                 .orElse("No effort is known anywhere in this range. ");
         return hardest + near(verdict) + tightest(profile, verdict);
     }
@@ -53,8 +53,7 @@ public final class ChoiceWords {
         }
         return verdict.shortfall() < 0.0005
                 ? "The target is reached everywhere that effort is known."
-                : "Over the range it stays " + effort(verdict.shortfall())
-                        + " (root mean square) short of the target.";
+                : "Over the range it stays " + effort(verdict.shortfall()) + " (root mean square) short of the target.";
     }
 
     private String tightest(Profile profile, Verdict verdict) {
@@ -153,8 +152,7 @@ public final class ChoiceWords {
     }
 
     private String aloneWords(SplitSetup pair) {
-        return "the light set alone would be "
-                + effort(pair.whole().score().shortfall()) + " short.";
+        return "the light set alone would be " + effort(pair.whole().score().shortfall()) + " short.";
     }
 
     /** A strategy that has no setup: why. */
