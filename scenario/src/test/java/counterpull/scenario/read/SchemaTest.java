@@ -14,7 +14,6 @@ import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import counterpull.scenario.Files;
-import counterpull.scenario.Scenario;
 import counterpull.scenario.fields.Choices;
 import counterpull.scenario.fields.Shape;
 import counterpull.scenario.problem.Code;
@@ -154,32 +153,21 @@ class SchemaTest {
     /** crosscheck: each part of a whole scenario taken away, renamed or replaced; both find a fault of form or neither does. */
     @Test
     void agreesWithTheReaderOnEverySingleChange() {
-        int changes = 0;
+        ObjectNode whole = (ObjectNode) tree(ScenarioWriter.json(Files.example()));
         int refused = 0;
-        for (Scenario scenario : Files.all().toList()) {
-            ObjectNode whole = (ObjectNode) tree(ScenarioWriter.json(scenario));
-            for (JsonNode changed : SingleChanges.of(whole)) {
-                boolean valid = errors(changed).isEmpty();
-                List<Problem> problems = ScenarioReader.read(List.of(Source.of("a.json", changed.toString())))
-                        .problems()
-                        .all();
-                boolean formed = problems.stream().noneMatch(problem -> FORM.contains(problem.code()));
-                if (!valid) {
-                    assertThat(problems)
-                            .as(SingleChanges.difference(whole, changed))
-                            .isNotEmpty();
-                }
-                if (valid) {
-                    assertThat(formed)
-                            .as(SingleChanges.difference(whole, changed) + " " + problems)
-                            .isTrue();
-                }
-                changes++;
-                refused += valid ? 0 : 1;
-            }
+        List<JsonNode> changes = SingleChanges.of(whole);
+        for (JsonNode changed : changes) {
+            boolean valid = errors(changed).isEmpty();
+            List<Problem> problems = ScenarioReader.read(List.of(Source.of("a.json", changed.toString())))
+                    .problems()
+                    .all();
+            boolean formed = problems.stream().noneMatch(problem -> FORM.contains(problem.code()));
+            String where = SingleChanges.difference(whole, changed) + " " + problems;
+            assertThat(valid ? formed : !problems.isEmpty()).as(where).isTrue();
+            refused += valid ? 0 : 1;
         }
-        assertThat(changes).isGreaterThan(5000);
-        assertThat(refused).isGreaterThan(3000);
+        assertThat(changes).hasSizeGreaterThan(2000);
+        assertThat(refused).isBetween(changes.size() / 2, changes.size() - 50);
     }
 
     @Test
