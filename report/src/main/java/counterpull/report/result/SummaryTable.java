@@ -53,7 +53,7 @@ public final class SummaryTable {
         columns.add(number("hardest lifting", Measure.EFFORT, this::effort));
         columns.add(words("what limits", this::limits));
         columns.add(number("kneecap stress", Measure.STRESS, this::stress));
-        return new Table("today", columns, 2);
+        return new Table("from the bottom (first line) to the top", columns, 2);
     }
 
     private Column number(String title, Measure measure, IntToDoubleFunction value) {
