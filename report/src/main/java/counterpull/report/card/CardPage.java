@@ -88,7 +88,7 @@ final class CardPage {
     }
 
     private void cell(String label, Exact.Said value) {
-        html.open("td").put("div.label", label).put("div.n q", value.exact());
+        html.open("td").put("div.label q", label).put("div.n q", value.exact());
         if (!value.about().isEmpty()) {
             html.put("div", value.about());
         }
