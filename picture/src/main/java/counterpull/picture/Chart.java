@@ -38,7 +38,7 @@ public record Chart(String title, Measure measure, Range range, List<Layer> laye
             return switch (this) {
                 case TORQUE -> "torque of one limb";
                 case EFFORT -> "effort, share of what this person has";
-                case FORCE -> "force along the rail, both limbs";
+                case FORCE -> "force along the rail, all limbs together";
                 case STRESS -> "mean, from net torque without co-contraction";
             };
         }

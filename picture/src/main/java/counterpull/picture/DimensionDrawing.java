@@ -53,8 +53,9 @@ final class DimensionDrawing {
         Lettering lettering = Lettering.body(Ink.INK).aligned(Lettering.Align.MIDDLE);
         Vec way = to.minus(from);
         double degrees = Math.toDegrees(Math.atan2(way.y(), way.x()));
-        Vec middle =
-                from.plus(to).times(0.5).plus(below().times(shape.dimensionAcross() > shape.railAcross() ? -5 : 13));
+        Vec middle = from.times(0.38)
+                .plus(to.times(0.62))
+                .plus(below().times(shape.dimensionAcross() > shape.railAcross() ? -5 : 13));
         stage.svg().turned(middle, degrees, words, lettering);
         double half = TextSize.width(words, lettering) / 2;
         Vec along = way.times(1 / way.norm());

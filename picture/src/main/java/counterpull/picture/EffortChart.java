@@ -66,10 +66,33 @@ public final class EffortChart {
             layers.add(new Layer.Note(joint.words() + ": effort not known", Layer.Note.Place.MIDDLE));
             return;
         }
+        unknownOpposite(layers, profile, joint);
         Look fine = Look.of(ink, Stroke.ASKED_FINE).heading(Heading.TO_BOTTOM).marked(Marker.of(joint));
         layers.add(new Layer.Curve(lowering, fine, joint.words() + ", lowering"));
         Look look = Look.of(ink, Stroke.ASKED).heading(Heading.TO_TOP).marked(Marker.of(joint));
         layers.add(new Layer.Curve(lifting, look, joint.words() + ", lifting", joint.words() + ": not known"));
+    }
+
+    // the engine counts an opposite action of which nothing is known as no effort: the chart has to say so
+    private static void unknownOpposite(List<Layer> layers, Profile profile, Joint joint) {
+        for (int k = 0; k < profile.limbs().size(); k++) {
+            if (profile.ground().capacity().absent(k, joint.opposite()) && reverses(profile, k, joint)) {
+                String words = joint.opposite().words() + ": strength not known, drawn as 0";
+                layers.add(new Layer.Note(words, Layer.Note.Place.MIDDLE));
+                return;
+            }
+        }
+    }
+
+    private static boolean reverses(Profile profile, int limb, Joint joint) {
+        for (Phase phase : new Phase[] {Phase.LIFTING, Phase.LOWERING}) {
+            for (int i = 0; i < profile.positions(); i++) {
+                if (profile.limbs().get(limb).torque(joint, phase, i) < 0) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     /** Effort of the limiting joint, the larger of both moving phases. */

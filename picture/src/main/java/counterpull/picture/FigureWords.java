@@ -43,6 +43,16 @@ final class FigureWords {
         }
     }
 
+    /** Whether no word stands there yet. */
+    boolean free(Box box) {
+        for (Box other : fixed) {
+            if (other.overlaps(box)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** A word that stands where it is drawn; others keep off it. */
     void take(Box box) {
         fixed.add(box);

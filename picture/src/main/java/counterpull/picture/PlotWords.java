@@ -86,6 +86,7 @@ final class PlotWords {
             candidates.add(new Box(left, top, width, height));
         }
         Box box = room.place(candidates);
+        svg.rect(new Box(box.left(), box.top(), width, height), new Fill(Ink.PAPER, 0.72), Pen.of(Ink.PAPER, 0));
         double y = box.top() + 10;
         for (String line : lines) {
             svg.text(new Vec(left + width / 2, y), line, SMALL);

@@ -80,7 +80,8 @@ final class RubberDrawing {
         String state = loose > 0
                 ? "loose " + wording.length().say(loose)
                 : wording.force().say(line.line().strands() * line.tension(phase, position));
-        String words = line.strand().rubber().tag() + ": " + state;
+        String tag = Wrap.cut(line.strand().rubber().tag(), 130, Lettering.body(Ink.INK));
+        String words = tag + ": " + state;
         Vec middle = loose > 0
                 ? Sag.of(anchor, hook, hanging(line, position)).lowest()
                 : anchor.times(0.4).plus(hook.times(0.6));

@@ -146,12 +146,14 @@ final class SledDrawing {
     void words(Wording wording) {
         Profile profile = stage.figure().profile();
         Vec horn = stage.see(shape.horn(stage.figure().position()));
-        String plates = "plates " + wording.mass().brief(profile.loading().plates());
+        double mass = profile.loading().plates();
+        String plates = mass > 0 ? "plates " + wording.mass().brief(mass) : "no plates";
         Lettering bold = Lettering.body(Ink.INK).bold();
-        if (TextSize.width(plates, bold) < stage.px(1.7 * SledShape.DISC)) {
-            Vec at = horn.plus(new Vec(0, stage.px(0.025) + 16));
+        Vec at = horn.plus(new Vec(0, stage.px(0.025) + 16));
+        Box inside = Box.of(at, plates, bold.aligned(Lettering.Align.MIDDLE));
+        if (inside.width() < stage.px(1.7 * SledShape.DISC) && stage.words().free(inside)) {
             stage.svg().text(at, plates, bold.aligned(Lettering.Align.MIDDLE));
-            stage.words().take(Box.of(at, plates, bold.aligned(Lettering.Align.MIDDLE)));
+            stage.words().take(inside);
         } else {
             stage.words().ask(horn.plus(new Vec(0, stage.px(SledShape.DISC))), new Vec(0, 1), plates, bold);
         }

@@ -151,7 +151,7 @@ final class SledShape {
             all.add(new Vec(points.plate(0).x(), railAcross - 0.18));
             all.add(tip.plus(new Vec(0.12, 0)));
         }
-        all.add(onRail(railFrom()));
+        all.add(new Vec(railFrom(), railAcross - 0.09));
         all.add(onRail(railTo()));
         return all;
     }

@@ -89,7 +89,7 @@ final class Svg {
         number("y", at.y());
         number("font-size", lettering.size());
         if (lettering.weight() == Lettering.Weight.BOLD) {
-            out.append(" font-weight=\"600\"");
+            out.append(" font-weight=\"bold\"");
         }
         if (lettering.align() != Lettering.Align.START) {
             attribute("text-anchor", lettering.align().svg);

@@ -1,6 +1,7 @@
 package counterpull.picture;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import counterpull.engine.body.Joint;
 import counterpull.engine.motion.Phase;
@@ -114,6 +115,36 @@ class ChartTest {
                 assertThat(tokens).contains(colour.group());
             }
         }
+    }
+
+    @Test
+    void thePartsThatAreDrawnAddUpToTheTotal() {
+        for (Profile profile : List.of(Setups.both(), Setups.seatRides())) {
+            for (Phase phase : Phase.values()) {
+                List<Layer> layers = ForceChart.of(profile, phase).layers();
+                double sum = 0;
+                for (Layer part : layers.subList(0, layers.size() - 1)) {
+                    sum += ((Layer.Curve) part).series().y(20);
+                }
+                double total =
+                        ((Layer.Curve) layers.get(layers.size() - 1)).series().y(20);
+                // rounding of a sum of a dozen terms
+                assertThat(sum).isCloseTo(total, within(1e-9 * total));
+            }
+        }
+    }
+
+    @Test
+    void aPersonOfWhomNothingIsKnownStillGetsCharts() {
+        Profile unknown = Setups.unknown();
+        for (Joint joint : Joint.values()) {
+            Drawn drawn = Drawn.of(TorqueChart.of(unknown, 0, joint).svg(View.light(Size.CARD)));
+            assertThat(drawn.words()).anyMatch(word -> word.text().equals("strength not known here"));
+        }
+        Drawn effort = Drawn.of(EffortChart.of(unknown, Setups.goal()).svg(View.light(Size.CHART)));
+        assertThat(effort.words()).anyMatch(word -> word.text().equals("hip: effort not known"));
+        assertThat(effort.words()).anyMatch(word -> word.text().equals("knee flexion: strength not known, drawn as 0"));
+        apart(effort.words(), "unknown");
     }
 
     @Test

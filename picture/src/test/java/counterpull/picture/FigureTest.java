@@ -22,8 +22,16 @@ class FigureTest {
 
     private static List<Figure> figures() {
         List<Figure> all = new ArrayList<>();
-        for (Profile profile :
-                List.of(Setups.plain(), Setups.relieved(), Setups.both(), Setups.shallowRail(), Setups.seatRides())) {
+        for (Profile profile : List.of(
+                Setups.plain(),
+                Setups.relieved(),
+                Setups.both(),
+                Setups.shallowRail(),
+                Setups.seatRides(),
+                Setups.tilted(),
+                Setups.unknown(),
+                Setups.steepSeat(),
+                Setups.level())) {
             for (int position : new int[] {0, 35, 100}) {
                 all.add(Figure.of(profile).at(position));
                 all.add(Figure.of(profile).at(position).during(Phase.LIFTING).showing(Joint.KNEE));
@@ -111,6 +119,23 @@ class FigureTest {
     }
 
     @Test
+    void theMomentArmIsTheResultsOwn() {
+        for (Profile profile : List.of(Setups.plain(), Setups.angled(), Setups.seatRides(), Setups.tilted())) {
+            for (Joint joint : Joint.values()) {
+                Figure figure = Figure.of(profile).at(25).showing(joint);
+                Drawn drawn = Drawn.of(figure.svg(VIEW));
+                Element arm = drawn.in("push", "line").get(1);
+                double px = Math.hypot(
+                        Drawn.number(arm, "x2") - Drawn.number(arm, "x1"),
+                        Drawn.number(arm, "y2") - Drawn.number(arm, "y1"));
+                // a hundredth of a px at 300 px and more to the metre
+                assertThat(px / scale(drawn, figure))
+                        .isCloseTo(profile.limbs().get(0).momentArm(joint, Phase.HELD, 25), within(1e-4));
+            }
+        }
+    }
+
+    @Test
     void wordsNeitherMeetNorLeaveThePicture() {
         Box picture = new Box(0, 0, Size.FIGURE.width(), Size.FIGURE.height());
         for (Figure figure : figures()) {
@@ -124,6 +149,18 @@ class FigureTest {
                     assertThat(words.get(i).box().overlaps(words.get(j).box()))
                             .as(words.get(i).text() + " / " + words.get(j).text())
                             .isFalse();
+                }
+            }
+        }
+    }
+
+    @Test
+    void anySizeHoldsTheFigure() {
+        for (Size size : new Size[] {new Size(200, 140), new Size(360, 300), new Size(1600, 500)}) {
+            Box picture = new Box(0, 0, size.width(), size.height());
+            for (Figure figure : figures()) {
+                for (Element joint : Drawn.of(figure.svg(View.light(size))).in("joints", "circle")) {
+                    assertThat(picture.contains(centre(joint))).isTrue();
                 }
             }
         }

@@ -56,6 +56,10 @@ public final class Gallery {
         figure("c-top", Figure.of(Setups.relieved()).at(95));
         figure("both", Figure.of(Setups.both()).at(40).showing(Joint.ANKLE));
         figure("shallow", Figure.of(Setups.shallowRail()).at(30).showing(Joint.KNEE));
+        figure("unknown", Figure.of(Setups.unknown()).at(20).showing(Joint.HIP));
+        figure("steep-seat", Figure.of(Setups.steepSeat()).at(20).showing(Joint.KNEE));
+        figure("level", Figure.of(Setups.level()).at(70).during(Phase.LIFTING));
+        figure("tilted", Figure.of(Setups.tilted()).at(20).showing(Joint.ANKLE));
         figure("seat-rides", Figure.of(Setups.seatRides()).at(30).showing(Joint.KNEE));
     }
 

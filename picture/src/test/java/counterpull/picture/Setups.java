@@ -36,6 +36,7 @@ import counterpull.engine.profile.Loading;
 import counterpull.engine.profile.Person;
 import counterpull.engine.profile.PressTask;
 import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.Push;
 import counterpull.engine.profile.Pushing;
 import counterpull.engine.profile.Sled;
 import counterpull.engine.strength.LimbStrength;
@@ -132,6 +133,49 @@ final class Setups {
     static Profile shallowRail() {
         Loading loading = new Loading(100, List.of(upper(1)));
         return Profile.of(press(person(), sled(20, Ride.PLATE, 0.62, 0.68, 0.74), stance(120), loading));
+    }
+
+    /** Worked example B, pushed 8° toward the head. */
+    static Profile angled() {
+        PressTask straight = press(person(), sled(45, Ride.PLATE), stance(135), Loading.plates(60));
+        Pushing pushing = new Pushing(new Push.Angled(Angles.radians(8)), Pushing.USUAL_SPREAD);
+        return Profile.of(new PressTask(
+                straight.person(), straight.sled(), straight.stance(), pushing, tempo(), straight.loading(), 101));
+    }
+
+    /** One leg of which nothing is known but its length. */
+    static Profile unknown() {
+        Limb known = limb(Side.RIGHT, MeasuredLengths.none());
+        Limb limb = new Limb(Side.RIGHT, known.leg(), 1, known.range(), known.ranges(), LimbStrength.none());
+        Person person = new Person(80, List.of(limb));
+        return Profile.of(press(person, sled(45, Ride.PLATE), stance(135), Loading.plates(0)));
+    }
+
+    /** The seat rides up a steep rail, the person's head at its upper end. */
+    static Profile steepSeat() {
+        Loading loading = Loading.plates(20);
+        return Profile.of(press(person(), sled(-60, Ride.SEAT), stance(115), loading));
+    }
+
+    /** A level rail. */
+    static Profile level() {
+        Sled sled = sled(0, Ride.PLATE);
+        ElasticLine.Ends ends = new ElasticLine.Ends(
+                new Anchor("post behind the seat, third hole from the floor", new Vec(-0.35, -0.18), 0, 2000),
+                new Attachment("lower bar", new Vec(0.05, -0.18), 0));
+        Rubber rubber = new Rubber(
+                "tube 31, bought in spring, kept on the long hook",
+                0.60,
+                new LinearLaw(300),
+                new LossFraction(0),
+                2.4,
+                0,
+                0);
+        return Profile.of(press(
+                person(),
+                sled,
+                stance(110),
+                new Loading(20, List.of(new ElasticLine(rubber, ElasticLine.Pieces.one(), 0.1, ends)))));
     }
 
     /** A plate turned from square, a soft seat, and a seat setting that lifts the hip. */

@@ -43,7 +43,7 @@ final class ByHand {
         PlateSet set = new PlateSet(plates.total(), counts(plates));
         Candidate candidate =
                 new Candidate(place, set, task.loading().lines(), scenario.goal(), Candidate.Score.of(verdict));
-        return new Setup(name, profile, plates, verdict, SafeOrder.of(candidate, Racks.of(scenario), kit));
+        return new Setup(name, profile, plates, verdict, SafeOrder.of(candidate, scenario.racking(), kit));
     }
 
     private Plates plates(Loaded.Plates loaded) {

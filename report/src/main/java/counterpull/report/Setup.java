@@ -44,7 +44,7 @@ public record Setup(String name, Profile profile, Plates plates, Verdict verdict
                 profile,
                 Plates.of(kit.plates(), candidate.plates().counts(), kit.platesAtOnce()),
                 candidate.verdict(),
-                SafeOrder.of(candidate, Racks.of(scenario), kit));
+                SafeOrder.of(candidate, scenario.racking(), kit));
     }
 
     /** A setup that the search judged and threw out; its profile may have lost contact somewhere. */

@@ -64,7 +64,8 @@ public final class SetupWords {
     public String hardest() {
         return setup.verdict()
                 .peak()
-                .map(peak -> "The hardest moment is the " + peak.limiting().side().words() + " "
+                .map(peak -> "The hardest moment is the "
+                        + peak.limiting().side().words() + " "
                         + peak.limiting().action().words() + ", " + peak.phase().words() + " at "
                         + Measure.ANGLE.words(setup.profile().drivingAngle(peak.position()), unitSet)
                         + " of knee bend: it takes "

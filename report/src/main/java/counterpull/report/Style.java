@@ -36,7 +36,10 @@ public final class Style {
     private static String properties(Palette palette) {
         StringBuilder out = new StringBuilder(":root { ");
         for (Ink ink : Ink.values()) {
-            out.append(Palette.property(ink)).append(": ").append(palette.of(ink)).append("; ");
+            out.append(Palette.property(ink))
+                    .append(": ")
+                    .append(palette.of(ink))
+                    .append("; ");
         }
         return out.append("}\n").toString();
     }

@@ -43,7 +43,8 @@ public final class Demo {
     public static Scenario scenario(String yaml) {
         ScenarioReader.Result result = ScenarioReader.read(List.of(Source.of("example.yaml", yaml)));
         return result.scenario()
-                .orElseThrow(() -> new IllegalStateException(result.problems().all().toString()));
+                .orElseThrow(
+                        () -> new IllegalStateException(result.problems().all().toString()));
     }
 
     /** A scenario searched to its end, its best setup chosen. */
@@ -64,17 +65,13 @@ public final class Demo {
 
     private static Findings of(Scenario scenario, Setup chosen, Findings.Others others, Units units) {
         Heading heading = new Heading(
-                "example",
-                scenario.client().name(),
-                scenario.machine().name(),
-                LocalDate.of(2026, 11, 25),
-                "0.1.0");
-        return new Findings(
-                heading, scenario, List.of(chosen), others, Plans.of(scenario, chosen), units);
+                "example", scenario.client().name(), scenario.machine().name(), LocalDate.of(2026, 11, 25), "0.1.0");
+        return new Findings(heading, scenario, List.of(chosen), others, Plans.of(scenario, chosen), units);
     }
 
     static Choice choice(Scenario scenario) {
-        List<Strategy> strategies = List.of(Strategy.LOAD_ALONE, Strategy.RELIEVE_LOW, Strategy.ADD_HIGH, Strategy.BOTH);
+        List<Strategy> strategies =
+                List.of(Strategy.LOAD_ALONE, Strategy.RELIEVE_LOW, Strategy.ADD_HIGH, Strategy.BOTH);
         Search search = new Search(new Question(scenario.task(), scenario.goal(), scenario.kit(), strategies));
         while (search.advance(1000)) {
             // the example is small: no budget beyond each step
@@ -84,7 +81,10 @@ public final class Demo {
 
     /** A setup's candidate by strategy. */
     static Optional<Candidate> best(Strategy strategy) {
-        return USUAL.others().choice().orElseThrow().ranking(strategy).flatMap(r -> r.best(1).stream()
-                .findFirst());
+        return USUAL.others()
+                .choice()
+                .orElseThrow()
+                .ranking(strategy)
+                .flatMap(r -> r.best(1).stream().findFirst());
     }
 }

@@ -3,6 +3,7 @@ package counterpull.scenario;
 import counterpull.engine.body.Side;
 import counterpull.engine.choice.Goal;
 import counterpull.engine.choice.Kit;
+import counterpull.engine.choice.Racking;
 import counterpull.engine.motion.Tempo;
 import counterpull.engine.profile.Limb;
 import counterpull.engine.profile.Person;
@@ -78,6 +79,11 @@ public record Scenario(
                 wanted.target().joints(),
                 wanted.bounds().caps(),
                 wanted.bounds().straying());
+    }
+
+    /** Where the sled can be racked and how uneven its sides may be while it is loaded. */
+    public Racking racking() {
+        return new Racking(machine.places().racking(), wanted.bounds().unevenSides());
     }
 
     /** What the engine's search may use. */

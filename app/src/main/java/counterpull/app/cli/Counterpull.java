@@ -1,6 +1,5 @@
 package counterpull.app.cli;
 
-import picocli.AutoComplete.GenerateCompletion;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.HelpCommand;
@@ -20,8 +19,7 @@ import picocli.CommandLine.Spec;
             CardCommand.class,
             WhyCommand.class,
             FormatCommand.class,
-            HelpCommand.class,
-            GenerateCompletion.class
+            HelpCommand.class
         },
         description = {
             "Fits a machine's challenge to what one person has at each point of their own range:",

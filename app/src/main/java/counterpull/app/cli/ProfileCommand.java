@@ -3,9 +3,12 @@ package counterpull.app.cli;
 import counterpull.engine.profile.Profile;
 import counterpull.report.result.Group;
 import counterpull.report.result.ProfileTables;
+import counterpull.report.result.ResultJson;
 import counterpull.report.result.TextChoice;
 import counterpull.report.words.ProfileWords;
 import counterpull.scenario.Scenario;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.EnumSet;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -44,9 +47,7 @@ final class ProfileCommand implements Callable<Integer> {
             description = "How many positions a table shows, evenly spread, 2 to 101. Default: ${DEFAULT-VALUE}.")
     private int positions;
 
-    @Option(
-            names = "--parts",
-            description = "Adds the parts of each torque and the push direction to the tables.")
+    @Option(names = "--parts", description = "Adds the parts of each torque and the push direction to the tables.")
     private boolean parts;
 
     @Spec
@@ -68,12 +69,21 @@ final class ProfileCommand implements Callable<Integer> {
             case TABLE -> tables(profile) + sentences(scenario, profile);
             case CSV -> ProfileTables.csv(profile, units.set());
             case DICTIONARY -> ProfileTables.dictionary(profile, units.set());
-            case JSON -> Results.json(scenario, profile, files.name());
+            case JSON -> json(profile);
         };
     }
 
+    private static String json(Profile profile) {
+        try {
+            return ResultJson.of(profile);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
     private String tables(Profile profile) {
-        TextChoice choice = TextChoice.usual(units.set()).withPositions(positions).withWidth(Output.width());
+        TextChoice choice =
+                TextChoice.usual(units.set()).withPositions(positions).withWidth(Output.width());
         return ProfileTables.text(profile, parts ? choice.withGroups(EnumSet.allOf(Group.class)) : choice);
     }
 

@@ -29,7 +29,8 @@ final class ScenarioFiles {
 
     static Scenario read(List<Source> sources) {
         ScenarioReader.Result result = ScenarioReader.read(sources);
-        return result.scenario().orElseThrow(() -> new BadInput(result.problems().lines()));
+        return result.scenario()
+                .orElseThrow(() -> new BadInput(result.problems().lines()));
     }
 
     private List<Source> sources() {
@@ -61,8 +62,8 @@ final class ScenarioFiles {
         try {
             return computation.get();
         } catch (Refusal refusal) {
-            throw new BadInput(List.of(
-                    Refusals.problem(refusal, Place.file("this setup")).line()));
+            throw new BadInput(
+                    List.of(Refusals.problem(refusal, Place.file("this setup")).line()));
         }
     }
 }

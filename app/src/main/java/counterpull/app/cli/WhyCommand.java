@@ -8,9 +8,6 @@ import counterpull.engine.profile.Why;
 import counterpull.report.result.WhyText;
 import counterpull.report.table.Measure;
 import counterpull.scenario.Scenario;
-import counterpull.scenario.units.Dimension;
-import counterpull.scenario.units.Quantity;
-import counterpull.scenario.units.QuantityText;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -85,7 +82,7 @@ final class WhyCommand implements Callable<Integer> {
         if (knee == null) {
             return 0;
         }
-        double wanted = angle();
+        double wanted = Asked.angle("--knee", knee);
         int nearest = 0;
         for (int i = 1; i < profile.positions(); i++) {
             if (Math.abs(profile.drivingAngle(i) - wanted) < Math.abs(profile.drivingAngle(nearest) - wanted)) {
@@ -95,15 +92,12 @@ final class WhyCommand implements Callable<Integer> {
         return nearest;
     }
 
-    private double angle() {
-        return Angle.read("--knee", knee);
-    }
-
     private String title(Profile profile, int limb, int position) {
         String where = phase.words() + ", knee at " + Measure.ANGLE.words(profile.drivingAngle(position), units.set())
                 + ", mark " + Measure.LENGTH.words(profile.mark(position), units.set());
         return joint == null
                 ? "push on the plate along the rail, " + where
-                : profile.limbs().get(limb).side().words() + " " + joint.action().words() + " torque, " + where;
+                : profile.limbs().get(limb).side().words() + " "
+                        + joint.action().words() + " torque, " + where;
     }
 }

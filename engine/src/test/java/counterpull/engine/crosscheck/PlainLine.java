@@ -33,14 +33,6 @@ final class PlainLine {
         };
     }
 
-    /** Path from anchor to attachment with each one's zero shifted along the rail, m. */
-    double path(double anchorShift, double attachmentShift) {
-        double x = anchor[0] + anchorShift - attachment[0] - attachmentShift;
-        double y = anchor[1] - attachment[1];
-        double z = anchor[2] - attachment[2];
-        return Math.sqrt(x * x + y * y + z * z);
-    }
-
     /** How far the rubber is past its natural length at a path, m. */
     double tightness(double path) {
         return path - line.deadLength() - natural;
@@ -60,6 +52,25 @@ final class PlainLine {
         double first = stretch * stretch + 2 / stretch - 3;
         double second = 2 * stretch + 1 / (stretch * stretch) - 3;
         return strands * natural * law.area() * (law.c1() * first + law.c2() * second);
+    }
+
+    /** Pull of all strands while the line lengthens or is held, N. */
+    double tension(double path) {
+        double past = tightness(path);
+        if (past <= 0) {
+            return 0;
+        }
+        if (line.rubber().law() instanceof LinearLaw linear) {
+            return strands * linear.modulus() * past / natural;
+        }
+        MooneyRivlin law = (MooneyRivlin) line.rubber().law();
+        double stretch = 1 + past / natural;
+        return strands * law.area() * 2 * (stretch - 1 / (stretch * stretch)) * (law.c1() + law.c2() / stretch);
+    }
+
+    /** Whether it ever gets longer than it was tested. */
+    boolean overstretched(double path) {
+        return path - line.deadLength() > natural * line.rubber().maxStretch();
     }
 
     /** What part of that energy comes back while it shortens. */

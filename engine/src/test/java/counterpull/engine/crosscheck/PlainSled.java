@@ -173,8 +173,19 @@ final class PlainSled {
     }
 
     double linePath(PlainLine line, double plate) {
+        double[] way = lineWay(line, plate);
+        return Math.sqrt(way[0] * way[0] + way[1] * way[1] + way[2] * way[2]);
+    }
+
+    /** From attachment to anchor, along, across and to the side of the rail, m. */
+    double[] lineWay(PlainLine line, double plate) {
         double origin = seat.hipToPlate() - rail.tapeSense() * seat.mark();
         double anchorShift = plateRides ? origin : plateStands(plate);
-        return line.path(anchorShift, plateRides ? plate : seatAt(plate));
+        double attachmentShift = plateRides ? plate : seatAt(plate);
+        return new double[] {
+            line.anchor[0] + anchorShift - line.attachment[0] - attachmentShift,
+            line.anchor[1] - line.attachment[1],
+            line.anchor[2] - line.attachment[2]
+        };
     }
 }

@@ -65,7 +65,11 @@ class PressAgainstExtensionValidationTest {
     private static double extension(double kneeFlexion, double weight) {
         Leg leg = Examples.leg();
         Chain chain = Chain.build()
-                .segment(leg.shank().length(), leg.shank().mass(), new Vec(leg.shank().comAlong(), 0), 0)
+                .segment(
+                        leg.shank().length(),
+                        leg.shank().mass(),
+                        new Vec(leg.shank().comAlong(), 0),
+                        0)
                 .segment(leg.foot().length(), leg.foot().mass(), new Vec(0, 0), 0)
                 .done();
         ChainMotion motion = new ChainMotion(2);

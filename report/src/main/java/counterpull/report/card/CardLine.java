@@ -25,7 +25,8 @@ record CardLine(ElasticLine line, double mark, double looseness) {
         for (SafeOrder.Step step : setup.order().steps()) {
             if (step.kind() == SafeOrder.Kind.HANG_LINE) {
                 ElasticLine line = lines.get(found.size());
-                found.add(new CardLine(line, step.mark(), looseness(setup.profile().task(), line, step.mark())));
+                found.add(new CardLine(
+                        line, step.mark(), looseness(setup.profile().task(), line, step.mark())));
             }
         }
         return found;

@@ -63,7 +63,7 @@ public final class FloorCard {
     private static byte[] rendered(String markup, Optional<CardFonts> fonts) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         PdfRendererBuilder builder = new PdfRendererBuilder();
-        builder.useFastMode().withHtmlContent(markup, "");
+        builder.withHtmlContent(markup, "");
         fonts.ifPresent(found -> {
             builder.useFont(found.regular(), "Card", 400, PdfRendererBuilder.FontStyle.NORMAL, true);
             builder.useFont(found.bold(), "Card", 700, PdfRendererBuilder.FontStyle.NORMAL, true);

@@ -41,8 +41,11 @@ final class Answer implements Section {
     }
 
     private static void proof(Desk desk) {
-        desk.findings().others().choice().map(Answer::looked).ifPresent(text -> desk.html()
-                .put("p.small", text));
+        desk.findings()
+                .others()
+                .choice()
+                .map(Answer::looked)
+                .ifPresent(text -> desk.html().put("p.small", text));
     }
 
     private static String looked(Choice choice) {
@@ -72,7 +75,10 @@ final class Answer implements Section {
         entry(html, "Foot row", task.stance().row().name());
         String bottom = setup.order().stopped() ? "Bottom stop at mark" : "Bottom at mark (no stop)";
         entry(html, bottom, Exact.mark(setup.profile().mark(0), desk.units()));
-        entry(html, "Top at mark", desk.say(Measure.LENGTH, setup.profile().mark(setup.profile().positions() - 1)));
+        entry(
+                html,
+                "Top at mark",
+                desk.say(Measure.LENGTH, setup.profile().mark(setup.profile().positions() - 1)));
         entry(html, "Plates in all", desk.say(Measure.MASS, setup.plates().total()));
         wide(html, "Tempo", tempo(desk, setup));
         wide(html, "Push", task.pushing().push().words());

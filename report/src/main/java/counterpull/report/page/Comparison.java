@@ -21,9 +21,12 @@ final class Comparison implements Section {
         add(desk, table, today.get());
         desk.findings().chosen().forEach(setup -> add(desk, table, setup));
         desk.table(table.table("What changes"));
-        desk.html().put("p.small", "“Under target” is the root mean square of the effort that is missing, over the range"
-                + " and both moving phases. “Inertia at the turn” is what starting and stopping adds near the bottom;"
-                + " it is part of the push.");
+        desk.html()
+                .put(
+                        "p.small",
+                        "“Under target” is the root mean square of the effort that is missing, over the range"
+                                + " and both moving phases. “Inertia at the turn” is what starting and stopping adds near the bottom;"
+                                + " it is part of the push.");
         desk.html().open("div.pictures");
         for (Setup setup : desk.findings().chosen()) {
             desk.chart(ComparisonChart.of(

@@ -86,7 +86,8 @@ final class Desk {
     }
 
     private void head(Column column) {
-        html.open(column.numeric() ? "th.n" : "th", "scope", "col").text(column.head().title());
+        html.open(column.numeric() ? "th.n" : "th", "scope", "col")
+                .text(column.head().title());
         String unit = column.unit(unitSet());
         if (!unit.isEmpty()) {
             html.text(" ").put("small", unit);

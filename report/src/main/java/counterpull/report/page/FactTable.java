@@ -37,7 +37,9 @@ final class FactTable {
                         new NumberColumn(
                                 new Column.Head("pieces", "pieces to set up", "plates and rubber handled"),
                                 Measure.COUNT,
-                                pieces.stream().mapToDouble(Integer::doubleValue).toArray())),
+                                pieces.stream()
+                                        .mapToDouble(Integer::doubleValue)
+                                        .toArray())),
                 1);
     }
 

@@ -40,7 +40,10 @@ final class Inputs implements Section {
     private static void person(Desk desk, Client client) {
         Client.Build build = client.physique();
         Grid grid = Grid.open(desk.html(), "The person", HEADS);
-        grid.row("sex, age", build.sex().name().toLowerCase(java.util.Locale.ROOT) + ", " + number(build.age()) + " years", GIVEN);
+        grid.row(
+                "sex, age",
+                build.sex().name().toLowerCase(java.util.Locale.ROOT) + ", " + number(build.age()) + " years",
+                GIVEN);
         grid.row("stature", length(desk, build.stature()), GIVEN);
         grid.row("mass", Exact.words(build.mass(), Dimension.MASS, desk.units()), GIVEN);
         grid.row("body segments", client.table().name(), client.table().source());
@@ -51,7 +54,8 @@ final class Inputs implements Section {
     private static void limb(Desk desk, Limb limb, Client client) {
         Grid grid = Grid.open(desk.html(), limb.side().words() + " leg", HEADS);
         boolean tape = client.limbs().stream()
-                .anyMatch(own -> own.side() == limb.side() && !own.measured().lengths().isEmpty());
+                .anyMatch(own ->
+                        own.side() == limb.side() && !own.measured().lengths().isEmpty());
         String lengths = tape ? "measured where given, else from stature" : "from stature and the segment table";
         grid.row("thigh", rounded(desk, limb.leg().thigh().length()), lengths);
         grid.row("shank", rounded(desk, limb.leg().shank().length()), lengths);
@@ -59,7 +63,8 @@ final class Inputs implements Section {
         grid.row("share of the load", Exact.words(limb.share(), Dimension.RATIO, desk.units()), GIVEN);
         grid.row(
                 "working range, knee bend",
-                angle(desk, limb.range().bottom()) + " to " + angle(desk, limb.range().top()) + ", pain-free to "
+                angle(desk, limb.range().bottom()) + " to "
+                        + angle(desk, limb.range().top()) + ", pain-free to "
                         + angle(desk, limb.range().painFree()),
                 GIVEN);
         for (Joint joint : Joint.values()) {
@@ -68,7 +73,10 @@ final class Inputs implements Section {
         for (Action action : Action.values()) {
             grid.row(
                     "strength, " + action.words(),
-                    limb.strength().of(action).map(curve -> "curve with 90 % band").orElse("not known"),
+                    limb.strength()
+                            .of(action)
+                            .map(curve -> "curve with 90 % band")
+                            .orElse("not known"),
                     limb.strength().of(action).map(curve -> curve.source()).orElse("–"));
         }
         grid.close();
@@ -114,11 +122,16 @@ final class Inputs implements Section {
         boolean flat = points.size() == 1;
         grid.row(
                 "target effort",
-                flat ? Exact.words(goal.target().efforts()[0], Dimension.RATIO, desk.units()) : String.join(", ", points),
+                flat
+                        ? Exact.words(goal.target().efforts()[0], Dimension.RATIO, desk.units())
+                        : String.join(", ", points),
                 GIVEN);
         grid.row("effort ceiling", Exact.words(goal.ceiling(), Dimension.RATIO, desk.units()), GIVEN);
         grid.row("least push", Exact.words(goal.floor(), Dimension.FORCE, desk.units()), GIVEN);
-        grid.row("joints looked at", String.join(", ", goal.joints().stream().map(Joint::words).toList()), GIVEN);
+        grid.row(
+                "joints looked at",
+                String.join(", ", goal.joints().stream().map(Joint::words).toList()),
+                GIVEN);
         for (Action action : Action.values()) {
             if (goal.caps().torque(action) < Double.POSITIVE_INFINITY) {
                 grid.row(
@@ -164,7 +177,11 @@ final class Inputs implements Section {
     private static String marks(Desk desk, List<Double> marks) {
         return marks.isEmpty()
                 ? "none"
-                : String.join(", ", marks.stream().map(mark -> Exact.mark(mark, desk.units())).toList());
+                : String.join(
+                        ", ",
+                        marks.stream()
+                                .map(mark -> Exact.mark(mark, desk.units()))
+                                .toList());
     }
 
     private static String mass(Desk desk, double kilograms) {

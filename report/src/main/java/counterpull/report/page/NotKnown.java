@@ -29,7 +29,8 @@ final class NotKnown implements Section {
         Profile profile = setup.profile();
         int looked = 2 * profile.positions();
         if (setup.verdict().unknown() > 0) {
-            gaps.add("At " + setup.verdict().unknown() + " of " + looked + " positions and moving phases no effort is known"
+            gaps.add("At " + setup.verdict().unknown() + " of " + looked
+                    + " positions and moving phases no effort is known"
                     + " for any named joint: they count in neither target nor ceiling.");
         }
         for (LimbProfile limb : profile.limbs()) {
@@ -60,8 +61,8 @@ final class NotKnown implements Section {
         }
         Action opposite = joint.opposite();
         if (limb.limb().strength().of(opposite).isEmpty() && asks(limb, joint, positions)) {
-            gaps.add("Somewhere " + whose + opposite.words() + " is asked for, and nothing is known of it: its effort counts"
-                    + " as none.");
+            gaps.add("Somewhere " + whose + opposite.words()
+                    + " is asked for, and nothing is known of it: its effort counts" + " as none.");
         }
     }
 
@@ -85,7 +86,8 @@ final class NotKnown implements Section {
         }
         String whose = "Kneecap load, " + limb.side().words() + ": ";
         if (held > 0) {
-            gaps.add(whose + "at " + held + " of " + positions + " positions the contact area is held at its last published"
+            gaps.add(whose + "at " + held + " of " + positions
+                    + " positions the contact area is held at its last published"
                     + " value (60° of knee bend), so the stress there may be too low.");
         }
         if (absent > 0) {

@@ -33,11 +33,15 @@ final class Numbers implements Section {
             put(desk, profile, ProfileTables.of(profile, Group.KNEECAP, limb, Phase.LIFTING));
         }
         if (!profile.lines().isEmpty()) {
-            put(desk, profile, ProfileTables.of(profile, Group.RUBBER, 0, Phase.LIFTING).titled("Rubber, lifting"));
+            put(
+                    desk,
+                    profile,
+                    ProfileTables.of(profile, Group.RUBBER, 0, Phase.LIFTING).titled("Rubber, lifting"));
         }
     }
 
     private static void put(Desk desk, Profile profile, Table table) {
-        desk.table(table.only(ProfileTables.evenly(profile.positions(), POSITIONS)).withoutEmpty());
+        desk.table(
+                table.only(ProfileTables.evenly(profile.positions(), POSITIONS)).withoutEmpty());
     }
 }

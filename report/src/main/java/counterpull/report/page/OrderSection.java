@@ -17,7 +17,8 @@ final class OrderSection implements Section {
         html.open("section").put("h2", "Setting up and doing it");
         for (Setup setup : desk.findings().chosen()) {
             LoadingWords words = new LoadingWords(setup, desk.units());
-            html.put("h3", desk.findings().split() ? "Loading: " + setup.name() : "Loading").open("ol.order");
+            html.put("h3", desk.findings().split() ? "Loading: " + setup.name() : "Loading")
+                    .open("ol.order");
             words.loading().forEach(step -> html.put("li", step));
             html.close().put("h3", "Unloading").open("ol.order");
             words.unloading().forEach(step -> html.put("li", step));
@@ -30,14 +31,22 @@ final class OrderSection implements Section {
     private static void plan(Desk desk, SessionPlan plan) {
         SessionPlan.Dose dose = plan.dose();
         desk.html().put("h3", "How much");
-        desk.html().put("p", dose.sets() + " sets of " + dose.repetitions() + ", " + dose.repetitionsLeft()
-                + " repetitions left at the end of each, rest "
-                + desk.units().written(dose.rest(), Dimension.TIME) + " (" + plan.origin().words() + ").");
+        desk.html()
+                .put(
+                        "p",
+                        dose.sets() + " sets of " + dose.repetitions() + ", " + dose.repetitionsLeft()
+                                + " repetitions left at the end of each, rest "
+                                + desk.units().written(dose.rest(), Dimension.TIME) + " ("
+                                + plan.origin().words() + ").");
         if (!plan.warmUp().isEmpty()) {
             desk.html().put("p", "Before it, without rubber:").open("ul");
             for (WarmUp step : plan.warmUp()) {
-                desk.html().put("li", step.repetitions() + " repetitions with " + step.plates().words() + " ("
-                        + desk.say(Measure.FRACTION, step.share()) + " of the working set's largest push)");
+                desk.html()
+                        .put(
+                                "li",
+                                step.repetitions() + " repetitions with "
+                                        + step.plates().words() + " (" + desk.say(Measure.FRACTION, step.share())
+                                        + " of the working set's largest push)");
             }
             desk.html().close();
         }

@@ -25,7 +25,8 @@ final class Rejected implements Section {
 
     private static void write(Desk desk, Rejections rejections) {
         desk.html().open("section").put("h2", "Why the others failed");
-        Grid grid = Grid.open(desk.html(), "Setups that passed a limit (one may pass several)", List.of("limit", "setups"));
+        Grid grid =
+                Grid.open(desk.html(), "Setups that passed a limit (one may pass several)", List.of("limit", "setups"));
         for (LimitKind kind : LimitKind.values()) {
             if (rejections.stoppedBy(kind) > 0) {
                 grid.row(kind.words(), String.valueOf(rejections.stoppedBy(kind)));
@@ -40,10 +41,16 @@ final class Rejected implements Section {
     private static void nearest(Desk desk, Candidate miss) {
         Setup setup = Setup.judged("", miss, desk.findings().scenario());
         String what = new SetupWords(setup, desk.units()).whole();
-        miss.verdict().tightest().filter(Breach::passed).ifPresent(breach -> desk.html()
-                .put("p", "The nearest miss: " + what + ". It passes the " + breach.kind().words() + ": "
-                        + apart(desk, breach) + where(desk, setup, breach)
-                        + "."));
+        miss.verdict()
+                .tightest()
+                .filter(Breach::passed)
+                .ifPresent(breach -> desk.html()
+                        .put(
+                                "p",
+                                "The nearest miss: " + what + ". It passes the "
+                                        + breach.kind().words() + ": "
+                                        + apart(desk, breach) + where(desk, setup, breach)
+                                        + "."));
     }
 
     private static String where(Desk desk, Setup setup, Breach breach) {
@@ -54,7 +61,8 @@ final class Rejected implements Section {
         where.action().ifPresent(action -> words.append(' ').append(action.words()));
         if (where.position() >= 0) {
             words.append(", ").append(where.phase().words()).append(" at ");
-            words.append(desk.say(Measure.ANGLE, profile.drivingAngle(where.position()))).append(" of knee bend");
+            words.append(desk.say(Measure.ANGLE, profile.drivingAngle(where.position())))
+                    .append(" of knee bend");
         }
         return words.append(where.label().isEmpty() ? "" : ", " + where.label()).toString();
     }

@@ -49,8 +49,11 @@ final class Strategies implements Section {
     private static void ties(Desk desk, Ranking ranking) {
         int ties = ranking.ties().size();
         if (ties > 1) {
-            desk.html().put("p.small", ties + " setups come exactly as near to the target as the best one; the one with"
-                    + " the smaller largest effort, then with fewer pieces, stands first.");
+            desk.html()
+                    .put(
+                            "p.small",
+                            ties + " setups come exactly as near to the target as the best one; the one with"
+                                    + " the smaller largest effort, then with fewer pieces, stands first.");
         }
     }
 
@@ -62,7 +65,9 @@ final class Strategies implements Section {
             return;
         }
         Grid grid = Grid.open(
-                desk.html(), "Best pairs", List.of("under target", "whole range", "upper part", "upper part begins at"));
+                desk.html(),
+                "Best pairs",
+                List.of("under target", "whole range", "upper part", "upper part begins at"));
         for (SplitSetup split : splits.subList(0, Math.min(FEW, splits.size()))) {
             grid.row(
                     desk.say(Measure.EFFORT, split.shortfall()),
@@ -87,12 +92,14 @@ final class Strategies implements Section {
     private static String reason(Strategy strategy) {
         return switch (strategy) {
             case LOAD_ALONE -> "Plates only: the least to set up, and the same load along the rail everywhere.";
-            case RELIEVE_LOW -> "Rubber hung above takes load off where the knee is most bent, so that plates can suit the"
-                    + " top.";
-            case ADD_HIGH -> "Rubber anchored low adds load where the leg is strong, so that plates can suit the bottom and"
-                    + " there is less to start and stop.";
+            case RELIEVE_LOW ->
+                "Rubber hung above takes load off where the knee is most bent, so that plates can suit the" + " top.";
+            case ADD_HIGH ->
+                "Rubber anchored low adds load where the leg is strong, so that plates can suit the bottom and"
+                        + " there is less to start and stop.";
             case BOTH -> "Rubber above and below: the most freedom, and the most to set up.";
-            case SPLIT_RANGE -> "Two kinds of set: a heavy one from a shallower stop and a light one over the whole range.";
+            case SPLIT_RANGE ->
+                "Two kinds of set: a heavy one from a shallower stop and a light one over the whole range.";
         };
     }
 

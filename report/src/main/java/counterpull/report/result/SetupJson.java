@@ -63,14 +63,23 @@ final class SetupJson {
 
     static void verdict(ObjectNode node, Verdict verdict) {
         number(node, "shortfall", verdict.shortfall());
-        number(node, "peak_effort", verdict.peak().map(p -> p.limiting().effort()).orElse(Double.NaN));
-        node.put("peak_action", verdict.peak().map(p -> p.limiting().action().words()).orElse(null));
-        node.put("peak_side", verdict.peak().map(p -> p.limiting().side().words()).orElse(null));
+        number(
+                node,
+                "peak_effort",
+                verdict.peak().map(p -> p.limiting().effort()).orElse(Double.NaN));
+        node.put(
+                "peak_action",
+                verdict.peak().map(p -> p.limiting().action().words()).orElse(null));
+        node.put(
+                "peak_side",
+                verdict.peak().map(p -> p.limiting().side().words()).orElse(null));
         node.put("unknown_cells", verdict.unknown());
         node.put("keeps_every_limit", verdict.feasible());
         ArrayNode limits = node.putArray("limits");
         for (Breach breach : verdict.nearest()) {
-            ObjectNode one = limits.addObject().put("limit", breach.kind().words()).put("unit", breach.kind().unit());
+            ObjectNode one = limits.addObject()
+                    .put("limit", breach.kind().words())
+                    .put("unit", breach.kind().unit());
             number(one, "value_there", breach.value());
             number(one, "allowed", breach.limit());
             one.put("passed", breach.passed());

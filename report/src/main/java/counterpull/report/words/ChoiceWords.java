@@ -9,6 +9,7 @@ import counterpull.engine.choice.SplitSetup;
 import counterpull.engine.choice.Strategy;
 import counterpull.engine.choice.Verdict;
 import counterpull.engine.profile.Profile;
+import counterpull.report.table.Decimals;
 import counterpull.report.table.Measure;
 import counterpull.report.table.UnitSet;
 import java.util.ArrayList;
@@ -35,10 +36,15 @@ public final class ChoiceWords {
         Verdict verdict = candidate.verdict();
         Profile profile = candidate.profile();
         String hardest = verdict.peak()
-                .map(peak -> "Hardest: " + Measure.EFFORT.words(peak.limiting().effort(), units) + " of what the "
-                        + places.peak(profile, peak) + " has. ")
+                .map(peak -> "Hardest: " + places.peak(profile, peak) + ", at "
+                        + effort(peak.limiting().effort()) + " of what it has. ")
                 .orElse("No effort is known anywhere in this range. ");
         return hardest + near(verdict) + tightest(profile, verdict);
+    }
+
+    /** Efforts and shortfalls with a tenth of a percent, so that neighbours do not look the same. */
+    private static String effort(double share) {
+        return Decimals.fixed(100 * share, 1) + "\u00A0%";
     }
 
     private String near(Verdict verdict) {
@@ -47,8 +53,7 @@ public final class ChoiceWords {
         }
         return verdict.shortfall() < 0.0005
                 ? "The target is reached everywhere that effort is known."
-                : "Over the range it stays " + Measure.EFFORT.words(verdict.shortfall(), units)
-                        + " (root mean square) short of the target.";
+                : "Over the range it stays " + effort(verdict.shortfall()) + " (root mean square) short of the target.";
     }
 
     private String tightest(Profile profile, Verdict verdict) {
@@ -62,13 +67,13 @@ public final class ChoiceWords {
     public String behind(Candidate first, Candidate next) {
         double more = next.score().shortfall() - first.score().shortfall();
         if (more > 0.0005) {
-            return Measure.EFFORT.words(next.score().shortfall(), units) + " short of the target instead of "
-                    + Measure.EFFORT.words(first.score().shortfall(), units);
+            return effort(next.score().shortfall()) + " short of the target instead of "
+                    + effort(first.score().shortfall());
         }
         if (next.score().peak() > first.score().peak() + 0.0005) {
             return "as near to the target, but "
-                    + Measure.EFFORT.words(next.score().peak(), units) + " at its hardest instead of "
-                    + Measure.EFFORT.words(first.score().peak(), units);
+                    + effort(next.score().peak()) + " at its hardest instead of "
+                    + effort(first.score().peak());
         }
         return next.pieces() > first.pieces()
                 ? "just as good, with " + next.pieces() + " pieces to handle instead of " + first.pieces()
@@ -142,13 +147,12 @@ public final class ChoiceWords {
         return "Heavy set from " + places.position(upper, 0) + " to the top: " + setups.line(pair.upper())
                 + ". Light set over the whole range from " + places.position(whole, 0) + ": "
                 + setups.line(pair.whole()) + ". Together "
-                + Measure.EFFORT.words(pair.shortfall(), units) + " short of the target; "
+                + effort(pair.shortfall()) + " short of the target; "
                 + aloneWords(pair);
     }
 
     private String aloneWords(SplitSetup pair) {
-        return "the light set alone would be "
-                + Measure.EFFORT.words(pair.whole().score().shortfall(), units) + " short.";
+        return "the light set alone would be " + effort(pair.whole().score().shortfall()) + " short.";
     }
 
     /** A strategy that has no setup: why. */

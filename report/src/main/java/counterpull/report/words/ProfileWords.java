@@ -28,11 +28,11 @@ public final class ProfileWords {
     /** Whether the answer depends on how they push. */
     public String push() {
         PushCheck check = PushCheck.of(profile, goal.joints());
-        String told = "Pushing " + profile.task().pushing().push().words();
-        String spread = "give or take " + Measure.ANGLE.words(check.spread(), units);
+        String told = profile.task().pushing().push().words() + ", give or take "
+                + Measure.ANGLE.words(check.spread(), units);
         if (!check.matters(goal.ceiling())) {
-            return told + ", " + spread + ": the limiting joint stays the same and the ceiling is kept (at most "
-                    + Measure.EFFORT.words(check.peak(), units) + ").";
+            return "However they push (" + told + "), the limiting joint stays the same and the ceiling is kept: at most "
+                    + Measure.EFFORT.words(check.peak(), units) + ".";
         }
         String changes = check.changes() > 0
                 ? " The limiting joint changes at " + check.changes() + " of " + check.looked() + " places looked at."
@@ -41,7 +41,7 @@ public final class ProfileWords {
                 ? " Effort reaches " + Measure.EFFORT.words(check.peak(), units) + ", past the ceiling of "
                         + Measure.EFFORT.words(goal.ceiling(), units) + "."
                 : "";
-        return "This answer depends on how they push: " + told + ", " + spread + "." + changes + ceiling;
+        return "This answer depends on how they push (" + told + ")." + changes + ceiling;
     }
 
     /** What starting and stopping the mass adds near the bottom. */

@@ -11,7 +11,7 @@ import java.util.Map;
  * @param torque most torque of one limb by action, N·m; only stated ones
  * @param kneecapStress most mean contact stress of the kneecap joint, Pa
  * @param turnForce most inertial force near the bottom, N
- * @param unevenSides most plates on one side more than on the other, kg
+ * @param unevenSides most plates on one side more than on the other, also while loading, kg
  * @param straying over which push directions the limits hold
  */
 public record Bounds(
@@ -20,9 +20,10 @@ public record Bounds(
         torque = Map.copyOf(torque);
     }
 
-    /** Nothing stated; sides even. */
+    /** Nothing stated. */
     public static Bounds none() {
-        return new Bounds(Map.of(), Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, 0, Straying.AS_TOLD);
+        double notStated = Double.POSITIVE_INFINITY;
+        return new Bounds(Map.of(), notStated, notStated, notStated, Straying.AS_TOLD);
     }
 
     /** As the engine takes it. */

@@ -10,8 +10,10 @@ import counterpull.scenario.units.Dimension;
 import counterpull.scenario.units.Quantity;
 import counterpull.scenario.units.Reading.Refused;
 import counterpull.scenario.units.Unit;
+import counterpull.scenario.units.Units;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Says what is wrong with a text that should be a quantity. */
 final class QuantityProblems {
@@ -93,8 +95,10 @@ final class QuantityProblems {
                 : "Use one of: " + units(due);
     }
 
+    /** The units that can be written, the one that people use most first. */
     private static String units(Dimension due) {
-        return Unit.of(due).stream()
+        Unit usual = Units.METRIC.unit(due);
+        return Stream.concat(Stream.of(usual), Unit.of(due).stream().filter(unit -> unit != usual))
                 .map(unit -> unit == Unit.ONE ? "a number without unit" : unit.symbol())
                 .collect(Collectors.joining(", "));
     }

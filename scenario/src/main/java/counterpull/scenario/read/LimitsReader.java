@@ -1,9 +1,9 @@
 package counterpull.scenario.read;
 
-import static counterpull.scenario.read.Measures.PLATES;
 import static counterpull.scenario.read.Measures.STRESS;
 import static counterpull.scenario.read.Measures.TORQUE;
 import static counterpull.scenario.read.Measures.TURN_FORCE;
+import static counterpull.scenario.read.Measures.UNEVEN;
 import static counterpull.scenario.read.Measures.UP_TO_A_HUNDRED;
 
 import counterpull.engine.body.Action;
@@ -38,7 +38,7 @@ final class LimitsReader {
         }
         double stress = fields.orElse("kneecap stress", STRESS, NOT_STATED);
         double turn = fields.orElse("force at the turn", TURN_FORCE, NOT_STATED);
-        double uneven = fields.orElse("uneven sides", PLATES, 0);
+        double uneven = fields.orElse("uneven sides", UNEVEN, NOT_STATED);
         Straying straying = fields.optionalChoice("hold for", Words.STRAYING).orElse(Straying.AS_TOLD);
         return fields.built(() -> new Bounds(torque, stress, turn, uneven, straying));
     }

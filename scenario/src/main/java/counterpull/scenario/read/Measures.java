@@ -51,6 +51,8 @@ final class Measures {
     static final Measure STRESS = Measure.between(Dimension.STRESS, "1 kPa", "1000 MPa");
     static final Measure TURN_FORCE = Measure.between(Dimension.FORCE, "1 N", "100 kN");
 
+    static final Measure UNEVEN = Measure.between(Dimension.MASS, "0.1 kg", "500 kg");
+
     static final Measure PLATE = Measure.between(Dimension.MASS, "100 g", "100 kg");
     static final Measure THICKNESS = Measure.between(Dimension.LENGTH, "0.1 mm", "20 cm");
     static final Measure BORE = Measure.between(Dimension.LENGTH, "0 mm", "20 cm");

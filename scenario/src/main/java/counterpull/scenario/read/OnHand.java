@@ -6,6 +6,7 @@ import counterpull.scenario.content.Bounds;
 import counterpull.scenario.content.Loaded;
 import counterpull.scenario.content.Loaded.Plates;
 import counterpull.scenario.content.Machine;
+import counterpull.scenario.content.Machine.PlatesGoOn;
 import counterpull.scenario.content.Piece;
 import counterpull.scenario.content.Room;
 import counterpull.scenario.problem.Code;
@@ -33,11 +34,12 @@ final class OnHand {
     void check(Loaded loaded, Room room, Machine machine, Bounds bounds) {
         enoughPlates(loaded.plates(), room);
         enoughRubber(loaded, room);
+        double evenEnough = machine.platesGoOn() == PlatesGoOn.IN_PAIRS ? 0 : bounds.unevenSides();
         most(
                 loaded.plates().unevenness(),
-                bounds.unevenSides(),
+                evenEnough,
                 "one side carries more plates than the other",
-                "Load both sides alike, or state \"uneven sides\" under limits");
+                "Load both sides alike, or let plates go on one at a time on this machine");
         most(
                 loaded.plates().total(),
                 machine.carriage().mostPlates(),

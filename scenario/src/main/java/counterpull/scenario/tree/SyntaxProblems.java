@@ -1,6 +1,7 @@
 package counterpull.scenario.tree;
 
 import com.fasterxml.jackson.core.JsonLocation;
+import com.fasterxml.jackson.core.JsonParseException;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.io.JsonEOFException;
 import counterpull.scenario.problem.Code;
@@ -54,7 +55,7 @@ final class SyntaxProblems {
 
     /** Reports what a parser threw. */
     void report(Exception broken) {
-        if (broken instanceof JsonEOFException end) {
+        if (broken instanceof JsonParseException end && endsEarly(end)) {
             add(Code.TRUNCATED, spot(end.getLocation()), "the file ends in the middle", CUT_OFF);
         } else if (marked(broken) != null) {
             yaml(marked(broken));
@@ -65,6 +66,11 @@ final class SyntaxProblems {
         } else {
             add(Code.SYNTAX, new Spot(0, 0), "this cannot be read", LOOK);
         }
+    }
+
+    private static boolean endsEarly(JsonParseException broken) {
+        return broken instanceof JsonEOFException
+                || String.valueOf(broken.getOriginalMessage()).contains("end-of-input");
     }
 
     private static MarkedYAMLException marked(Throwable broken) {
