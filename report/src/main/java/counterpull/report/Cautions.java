@@ -30,9 +30,10 @@ public final class Cautions {
             + " than is shown, and muscles that cross two joints are not told apart.";
 
     /** All that a floor card has room for, in fewer words. */
-    public static final String FOR_CARD = "Computed numbers: they diagnose and treat nothing. Joint limits, pain rules, return"
-            + " to load: the licensed professional and local rules. The maker's limits stand above all. Tubing can snap:"
-            + " inspect it, keep faces out of its line. Averages are not this person.";
+    public static final String FOR_CARD =
+            "Computed numbers: they diagnose and treat nothing. Joint limits, pain rules, return"
+                    + " to load: the licensed professional and local rules. The maker's limits stand above all. Tubing can snap:"
+                    + " inspect it, keep faces out of its line. Averages are not this person.";
 
     private Cautions() {}
 

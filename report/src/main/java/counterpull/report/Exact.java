@@ -40,7 +40,8 @@ public final class Exact {
         Quantity own = Quantity.exactly(si, ownUnit);
         Quantity other = Quantity.exactly(si, otherUnit);
         boolean ownWillDo = own.unit() == ownUnit && number(own).length() <= SHORT;
-        boolean otherIsShorter = other.unit() == otherUnit && number(other).length() < number(own).length();
+        boolean otherIsShorter = other.unit() == otherUnit
+                && number(other).length() < number(own).length();
         boolean otherAlone = other.unit() == otherUnit && own.unit() != ownUnit;
         boolean keep = ownWillDo || !(otherIsShorter || otherAlone);
         return keep ? new Said(words(own), "") : new Said(words(other), "about " + units.written(si, dimension));

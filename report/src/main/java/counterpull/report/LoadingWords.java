@@ -1,6 +1,5 @@
 package counterpull.report;
 
-import counterpull.engine.choice.SafeOrder;
 import counterpull.engine.choice.SafeOrder.Kind;
 import counterpull.engine.choice.SafeOrder.Step;
 import counterpull.report.PlateStack.Horn;
@@ -71,7 +70,8 @@ public final class LoadingWords {
         Map<String, List<String>> byMark = new LinkedHashMap<>();
         for (Step step : steps) {
             if (step.kind() == Kind.HANG_LINE) {
-                byMark.computeIfAbsent(mark(step.mark()), at -> new ArrayList<>()).add(tag(step));
+                byMark.computeIfAbsent(mark(step.mark()), at -> new ArrayList<>())
+                        .add(tag(step));
             }
         }
         byMark.forEach((at, tags) ->

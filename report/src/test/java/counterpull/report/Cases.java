@@ -44,7 +44,8 @@ public final class Cases {
 
     /** The example with three lines on it. */
     public static String threeLines() {
-        String more = "  lines:\n" + line("R2", "top hook", "10 cm") + line("R3", "top hook", "20 cm") + "    - rubber: R1";
+        String more =
+                "  lines:\n" + line("R2", "top hook", "10 cm") + line("R3", "top hook", "20 cm") + "    - rubber: R1";
         return Demo.text().replace(LINES, more).replace("lines at most: 2", "lines at most: 3");
     }
 
@@ -58,10 +59,9 @@ public final class Cases {
         for (int k = 1; k <= 6; k++) {
             steps.add(new WarmUp(given.first().plates(), 9 - k, k / 10.0));
         }
-        SessionPlan plan = new SessionPlan(
-                given.plan().dose(), steps, SessionPlan.USUAL_STOPS, SessionPlan.Origin.USUAL);
-        return new Findings(
-                given.heading(), given.scenario(), given.chosen(), given.others(), plan, given.units());
+        SessionPlan plan =
+                new SessionPlan(given.plan().dose(), steps, SessionPlan.USUAL_STOPS, SessionPlan.Origin.USUAL);
+        return new Findings(given.heading(), given.scenario(), given.chosen(), given.others(), plan, given.units());
     }
 
     /** The example in which every name that a person typed is {@link #NASTY}. */

@@ -34,7 +34,8 @@ class ExactTest {
     void aNumberMeasuredInTheOtherSystemStaysAsMeasured() {
         assertThat(Exact.words(0.185, Dimension.LENGTH, Units.METRIC)).isEqualTo("18.5\u00A0cm");
         assertThat(Exact.words(0.185, Dimension.LENGTH, Units.IMPERIAL)).startsWith("18.5\u00A0cm (about 7.28");
-        assertThat(Exact.words(Unit.INCH.toSi(7.25), Dimension.LENGTH, Units.IMPERIAL)).isEqualTo("7.25\u00A0in");
+        assertThat(Exact.words(Unit.INCH.toSi(7.25), Dimension.LENGTH, Units.IMPERIAL))
+                .isEqualTo("7.25\u00A0in");
     }
 
     @Test

@@ -9,7 +9,9 @@ import org.junit.jupiter.api.Test;
 class HtmlTest {
     @Test
     void textAndAttributesAreEscaped() {
-        String html = new Html().put("p.x", "title", "a\"b<c>&'", "<i>&\"'\u0000\u0007").done();
+        String html = new Html()
+                .put("p.x", "title", "a\"b<c>&'", "<i>&\"'\u0000\u0007")
+                .done();
         assertThat(html)
                 .isEqualTo("<p class=\"x\" title=\"a&quot;b&lt;c&gt;&amp;&#39;\">&lt;i&gt;&amp;&quot;&#39;</p>");
     }
@@ -23,6 +25,8 @@ class HtmlTest {
     @Test
     void anOpenElementIsNoPage() {
         Html html = new Html().open("p");
-        assertThatThrownBy(html::done).isInstanceOf(IllegalStateException.class).hasMessageContaining("p is still open");
+        assertThatThrownBy(html::done)
+                .isInstanceOf(IllegalStateException.class)
+                .hasMessageContaining("p is still open");
     }
 }

@@ -13,7 +13,9 @@ class StyleTest {
     void theSheetHoldsNoColourValue() throws IOException {
         try (InputStream in = Style.class.getResourceAsStream("look.css")) {
             String sheet = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-            assertThat(sheet).doesNotContainPattern("#[0-9a-fA-F]{3}").doesNotContain("rgb(", "hsl(", "url(", "@import");
+            assertThat(sheet)
+                    .doesNotContainPattern("#[0-9a-fA-F]{3}")
+                    .doesNotContain("rgb(", "hsl(", "url(", "@import");
         }
     }
 
@@ -25,7 +27,8 @@ class StyleTest {
     @Test
     void everyInkThatThePageUsesIsThere() {
         String page = Style.page();
-        java.util.regex.Matcher used = java.util.regex.Pattern.compile("var\\((--ink-[a-z]+)\\)").matcher(page);
+        java.util.regex.Matcher used =
+                java.util.regex.Pattern.compile("var\\((--ink-[a-z]+)\\)").matcher(page);
         while (used.find()) {
             assertThat(page).contains(used.group(1) + ": #");
         }

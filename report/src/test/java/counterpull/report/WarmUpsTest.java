@@ -17,11 +17,13 @@ class WarmUpsTest {
             for (WarmUp step : WarmUps.of(setup)) {
                 assertThat(step.share()).isGreaterThan(before).isLessThanOrEqualTo(0.8);
                 before = step.share();
-                step.plates().stacks().forEach(part -> assertThat(setup.plates().stacks())
-                        .anyMatch(whole -> whole.plate().equals(part.plate()) && part.count() <= whole.count()));
+                step.plates()
+                        .stacks()
+                        .forEach(part -> assertThat(setup.plates().stacks())
+                                .anyMatch(
+                                        whole -> whole.plate().equals(part.plate()) && part.count() <= whole.count()));
                 Profile bare = Profile.of(
-                        setup.profile().ground(),
-                        Loading.plates(step.plates().total()));
+                        setup.profile().ground(), Loading.plates(step.plates().total()));
                 assertThat(bare.turnaround().total()).isPositive();
             }
         }

@@ -74,7 +74,11 @@ final class CardPage {
         name("Heels on", words.row());
         cell(words.hasStop() ? "Bottom stop at" : "No stop; bottom", words.bottom());
         cell("Top, about", words.top());
-        html.close().open("tr").put("td", "colspan", "4", words.stance()).close().close();
+        html.close()
+                .open("tr")
+                .put("td", "colspan", "4", words.stance())
+                .close()
+                .close();
     }
 
     /** A name: may break where the line ends. */
@@ -113,7 +117,9 @@ final class CardPage {
         for (CardLine line : words.lines()) {
             html.open("table.block rule").open("tr");
             html.open("td", "style", "width:21%").put("div.label", "Rubber");
-            html.put("div.n", line.line().rubber().tag()).put("div", line.hang()).close();
+            html.put("div.n", line.line().rubber().tag())
+                    .put("div", line.hang())
+                    .close();
             html.open("td", "style", "width:37%").put("div.label", "Anchor");
             html.put("div.n", line.line().ends().anchor().name());
             html.put("div", "→ " + line.line().ends().attachment().name()).close();
@@ -182,6 +188,9 @@ final class CardPage {
     }
 
     private void foot() {
-        html.open("p.thin").text(Cautions.FOR_CARD + " ").put("span.foot", words.foot()).close();
+        html.open("p.thin")
+                .text(Cautions.FOR_CARD + " ")
+                .put("span.foot", words.foot())
+                .close();
     }
 }

@@ -73,7 +73,8 @@ final class CardWords {
     private String push() {
         Push push = task.pushing().push();
         if (push instanceof Push.Angled angled && angled.angle() != 0) {
-            return "at " + Exact.words(angled.angle(), Dimension.ANGLE, units) + " to the rail, positive toward the head";
+            return "at " + Exact.words(angled.angle(), Dimension.ANGLE, units)
+                    + " to the rail, positive toward the head";
         }
         if (push instanceof Push.LeastEffort least) {
             return push.words() + " between " + Exact.words(least.lowest(), Dimension.ANGLE, units) + " and "
@@ -192,7 +193,7 @@ final class CardWords {
     }
 
     String foot() {
-        return findings.heading().made() + " · Counterpull " + findings.heading().version() + " · "
-                + findings.heading().scenario();
+        return findings.heading().made() + " · Counterpull "
+                + findings.heading().version() + " · " + findings.heading().scenario();
     }
 }

@@ -75,8 +75,7 @@ class CardRoundTripTest {
                 .orElseThrow();
         double press = number(found(card, "Press through (.*?) of the foot"), Dimension.RATIO);
         Stance stance = new Stance(seat, row, press, today.hipShift());
-        assertThat(card.words.replaceAll("\\s+", " "))
-                .contains("straight along the rail", "full stop at both ends");
+        assertThat(card.words.replaceAll("\\s+", " ")).contains("straight along the rail", "full stop at both ends");
         Loading loading = new Loading(plates(card), List.of(line(card)));
         PressTask task = new PressTask(
                 scenario.person(),
@@ -86,7 +85,9 @@ class CardRoundTripTest {
                 tempo(card),
                 loading,
                 PressTask.USUAL_POSITIONS);
-        double stop = seat.plateAt(number(card.after("Bottom stop at"), Dimension.LENGTH), scenario.machine().rail());
+        double stop = seat.plateAt(
+                number(card.after("Bottom stop at"), Dimension.LENGTH),
+                scenario.machine().rail());
         RailStroke stroke = task.ownStroke().from(stop);
         double[] plate = stroke.equalAngles(task.legs().get(stroke.reference()), task.positions());
         return Profile.of(Groundwork.of(task, stroke, plate), loading);

@@ -13,7 +13,8 @@ import org.junit.jupiter.api.Test;
 class FloorCardTest {
     @Test
     void everyCaseIsOnePage() throws IOException {
-        for (Findings findings : List.of(Demo.usual(), Cases.noLines(), Cases.oneLimb(), Cases.hardest(), Cases.nasty())) {
+        for (Findings findings :
+                List.of(Demo.usual(), Cases.noLines(), Cases.oneLimb(), Cases.hardest(), Cases.nasty())) {
             CardText card = CardText.of(findings);
             assertThat(card.pages).as(findings.heading().client()).isEqualTo(1);
             assertThat(card.notes).as(findings.heading().client()).isEmpty();
@@ -24,7 +25,8 @@ class FloorCardTest {
     void noLetterIsSmallerThan14PointsAndNumbersToSetAre22() throws IOException {
         for (Findings findings : List.of(Demo.usual(), Cases.hardest())) {
             CardText card = CardText.of(findings);
-            assertThat(card.letters).allSatisfy(letter -> assertThat(letter.points()).isGreaterThanOrEqualTo(14));
+            assertThat(card.letters)
+                    .allSatisfy(letter -> assertThat(letter.points()).isGreaterThanOrEqualTo(14));
             var line = findings.first().profile().loading().lines().get(0);
             for (String set : List.of(
                     findings.first().profile().task().stance().seat().name(),

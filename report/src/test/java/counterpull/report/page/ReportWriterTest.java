@@ -25,7 +25,8 @@ class ReportWriterTest {
 
     @Test
     void everyCaseIsWellFormedAndStandsAlone() throws Exception {
-        for (Findings findings : List.of(Demo.usual(), Cases.noLines(), Cases.oneLimb(), Cases.hardest(), Cases.nasty())) {
+        for (Findings findings :
+                List.of(Demo.usual(), Cases.noLines(), Cases.oneLimb(), Cases.hardest(), Cases.nasty())) {
             String page = ReportWriter.html(findings);
             assertThat(parsed(page).getElementsByTagName("section").getLength()).isGreaterThan(6);
             assertThat(page.replace("http://www.w3.org/2000/svg", ""))
@@ -38,7 +39,8 @@ class ReportWriterTest {
     void whatAPersonTypedStaysText() throws Exception {
         String page = ReportWriter.html(Cases.nasty());
         assertThat(page).doesNotContain("<b>");
-        assertThat(parsed(page).getElementsByTagName("h1").item(0).getTextContent()).contains(Cases.NASTY);
+        assertThat(parsed(page).getElementsByTagName("h1").item(0).getTextContent())
+                .contains(Cases.NASTY);
     }
 
     @Test
@@ -64,7 +66,9 @@ class ReportWriterTest {
     @Test
     void everyStrategyAndEveryReasonIsThere() {
         String page = ReportWriter.html(Demo.usual());
-        assertThat(page).contains("Load alone", "Relieve low", "Add high", "Why the others failed", "kneecap joint stress limit");
+        assertThat(page)
+                .contains(
+                        "Load alone", "Relieve low", "Add high", "Why the others failed", "kneecap joint stress limit");
         assertThat(ReportWriter.html(Cases.noLines())).doesNotContain("Why the others failed");
     }
 }

@@ -86,7 +86,8 @@ class ProfileTablesTest {
             for (Joint joint : Joint.values()) {
                 double sum = 0;
                 for (Part part : Part.values()) {
-                    sum += value(table, joint.words() + "_torque_" + part.name().toLowerCase(java.util.Locale.ROOT), row);
+                    sum += value(
+                            table, joint.words() + "_torque_" + part.name().toLowerCase(java.util.Locale.ROOT), row);
                 }
                 // two orders of adding up the same dozen summands: rounding only
                 assertThat(sum).isCloseTo(value(table, joint.words() + "_torque", row), within(1e-9));
@@ -106,14 +107,17 @@ class ProfileTablesTest {
     @Test
     void peoplesUnitsAreTheSameNumbersTurned() {
         Profile profile = Demo.usual().first().profile();
-        Map<String, String> row = rows(ProfileTables.csv(profile, UnitSet.IMPERIAL)).get(0);
+        Map<String, String> row =
+                rows(ProfileTables.csv(profile, UnitSet.IMPERIAL)).get(0);
         // international inch 0.0254 m and pound-force 4.4482216152605 N, exact by definition; 1e-9 for one rounding
         assertThat(number(row, "mark")).isCloseTo(profile.mark(0) / 0.0254, within(1e-9));
         assertThat(number(row, "force")).isCloseTo(profile.force(Phase.HELD, 0) / 4.4482216152605, within(1e-9));
-        double perDegree = number(rows(ProfileTables.csv(profile, UnitSet.METRIC)).get(0), "knee_torque_per_push_angle");
+        double perDegree =
+                number(rows(ProfileTables.csv(profile, UnitSet.METRIC)).get(0), "knee_torque_per_push_angle");
         assertThat(perDegree)
                 .isCloseTo(
-                        profile.limbs().get(0).torquePerPushAngle(Joint.KNEE, Phase.HELD, 0) * Math.PI / 180, within(1e-9));
+                        profile.limbs().get(0).torquePerPushAngle(Joint.KNEE, Phase.HELD, 0) * Math.PI / 180,
+                        within(1e-9));
     }
 
     @Test
@@ -133,7 +137,8 @@ class ProfileTablesTest {
     @Test
     void theTerminalShowsNinePositionsAndAllOnDemand() {
         Profile profile = Demo.usual().first().profile();
-        TextChoice force = TextChoice.usual(UnitSet.METRIC).withGroups(Set.of(Group.FORCE)).withWidth(120);
+        TextChoice force =
+                TextChoice.usual(UnitSet.METRIC).withGroups(Set.of(Group.FORCE)).withWidth(120);
         assertThat(lines(ProfileTables.text(profile, force))).isEqualTo(6 * 9);
         assertThat(lines(ProfileTables.text(profile, force.withPositions(profile.positions()))))
                 .isEqualTo(6L * profile.positions());
@@ -156,7 +161,10 @@ class ProfileTablesTest {
                     .count();
             assertThat(lines).isEqualTo(profile.lines().size());
             assertThat(Csv.of(table, UnitSet.METRIC)).doesNotContain("NaN", "Infinity");
-            assertThat(ProfileTables.text(profile, TextChoice.usual(findings.unitSet()).withWidth(80)).lines())
+            assertThat(ProfileTables.text(
+                                    profile,
+                                    TextChoice.usual(findings.unitSet()).withWidth(80))
+                            .lines())
                     .allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(80));
         }
     }

@@ -47,7 +47,8 @@ class ResultJsonTest {
         assertThat(root.get("units").asText()).contains("SI");
         JsonNode columns = root.at("/chosen/0/columns");
         JsonNode series = root.at("/chosen/0/limbs/0/phases/held");
-        series.fieldNames().forEachRemaining(key -> assertThat(columns.has(key)).as(key).isTrue());
+        series.fieldNames()
+                .forEachRemaining(key -> assertThat(columns.has(key)).as(key).isTrue());
         assertThat(columns.at("/knee_flexion/unit").asText()).isEqualTo("rad");
         assertThat(root.at("/search/strategies")).hasSize(4);
         assertThat(root.at("/cautions").size()).isGreaterThan(3);
@@ -60,7 +61,8 @@ class ResultJsonTest {
 
     @Test
     void aProfileAloneCanBeWritten() throws IOException {
-        JsonNode root = new ObjectMapper().readTree(ResultJson.of(Cases.oneLimb().first().profile()));
+        JsonNode root = new ObjectMapper()
+                .readTree(ResultJson.of(Cases.oneLimb().first().profile()));
         assertThat(root.get("limbs")).hasSize(1);
         assertThat(root.get("positions").asInt()).isEqualTo(101);
     }

@@ -23,7 +23,8 @@ class CsvTest {
     void quotesWhatNeedsIt() {
         String csv = Csv.of(table("a,b", "say \"yes\"", "two\nlines", "plain"), UnitSet.SI);
         assertThat(csv)
-                .isEqualTo("who,torque [N·m/rad]\r\n\"a,b\",0\r\n\"say \"\"yes\"\"\",0\r\n\"two\nlines\",0\r\nplain,0\r\n");
+                .isEqualTo(
+                        "who,torque [N·m/rad]\r\n\"a,b\",0\r\n\"say \"\"yes\"\"\",0\r\n\"two\nlines\",0\r\nplain,0\r\n");
     }
 
     @Test
@@ -33,8 +34,8 @@ class CsvTest {
 
     @Test
     void whatIsNotKnownIsEmptyAndSaidSo() {
-        NumberColumn column =
-                new NumberColumn(new Column.Head("e", "e", "effort"), Measure.EFFORT, Double.NaN, 0.5, Double.POSITIVE_INFINITY);
+        NumberColumn column = new NumberColumn(
+                new Column.Head("e", "e", "effort"), Measure.EFFORT, Double.NaN, 0.5, Double.POSITIVE_INFINITY);
         Table table = new Table("t", List.of(column), 0);
         assertThat(Csv.of(table, UnitSet.SI)).isEqualTo("e\r\n\r\n0.5\r\n\r\n");
         assertThat(Csv.dictionary(table, UnitSet.METRIC)).contains("e,e,%,effort,not known");

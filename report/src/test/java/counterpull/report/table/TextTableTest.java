@@ -30,7 +30,9 @@ class TextTableTest {
     @Test
     void everyBlockIsLedByTheRowsOwnColumnAndNothingIsLost() {
         String text = TextTable.of(wide(), UnitSet.METRIC, 60);
-        assertThat(text.split("tape", -1).length - 1).as("the leading column in each block").isGreaterThan(1);
+        assertThat(text.split("tape", -1).length - 1)
+                .as("the leading column in each block")
+                .isGreaterThan(1);
         for (int k = 0; k < 12; k++) {
             assertThat(text).contains(" " + (1000 + k) + ".0");
         }
