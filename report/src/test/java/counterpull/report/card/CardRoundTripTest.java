@@ -129,7 +129,7 @@ class CardRoundTripTest {
         Matcher hang = Pattern.compile("(\\d+) × (single|doubled)").matcher(card.words);
         assertThat(hang.find()).isTrue();
         Hang how = hang.group(2).equals("single") ? Hang.SINGLE : Hang.DOUBLED;
-        boolean aside = card.words.contains("on each side");
+        boolean aside = card.words.replaceAll("\\s+", " ").contains("half on each side");
         return new ElasticLine(
                 rubber,
                 new ElasticLine.Pieces(
