@@ -87,6 +87,17 @@ public final class LegOnPlate {
         return Math.acos(Math.min(1, cos));
     }
 
+    /**
+     * Hip-to-plate distances at which a segment stands square to the rail, m: where the thigh does the ankle's angle turns
+     * back, where the shank does the hip's. Between two neighbours of them every joint angle runs one way only; the knee's
+     * always does. NaN where there is none.
+     */
+    public double[] turningPlaces() {
+        double byThigh = shank * shank - (across - thigh) * (across - thigh);
+        double byShank = thigh * thigh - (across + shank) * (across + shank);
+        return new double[] {Math.sqrt(byThigh) + ahead, Math.sqrt(byShank) + ahead};
+    }
+
     /** Direction of hip → ankle from <b>u</b>, rad. */
     double directionToAnkle(double plate) {
         return Math.atan2(across, ankleAlong(plate));
