@@ -14,11 +14,19 @@ import java.util.List;
  * @param place where the person is and which stop is set
  * @param plates what is on the horns
  * @param lines the rubber
- * @param verdict how it does
+ * @param verdict how it does over its own range
+ * @param shortfall over the range from the person's own stop: where this setup's stop is a shallower one, the target below
+ *     it counts as missed in full, so that ranges of different length compare fairly; otherwise the verdict's. NaN where no
+ *     effort is known
  */
-public record Candidate(Place place, PlateSet plates, List<ElasticLine> lines, Verdict verdict) {
+public record Candidate(Place place, PlateSet plates, List<ElasticLine> lines, Verdict verdict, double shortfall) {
     public Candidate {
         lines = List.copyOf(lines);
+    }
+
+    /** A setup at the person's own stop. */
+    public Candidate(Place place, PlateSet plates, List<ElasticLine> lines, Verdict verdict) {
+        this(place, plates, lines, verdict, verdict.shortfall());
     }
 
     /**

@@ -8,7 +8,7 @@ import java.util.Optional;
  *
  * @param question what it was asked
  * @param rankings the setups that keep every limit, by strategy, in the strategies' order
- * @param splits split ranges that keep every limit, best first
+ * @param splits the best 64 split ranges that keep every limit, best first
  * @param rejections what stopped the rest
  * @param extent how much was looked at
  */
@@ -37,7 +37,7 @@ public record Choice(
         Candidate best = null;
         for (Ranking ranking : rankings) {
             for (Candidate first : ranking.best(1)) {
-                if (best == null || first.verdict().shortfall() < best.verdict().shortfall() - 1e-12) {
+                if (best == null || Ranking.shortfall(first) < Ranking.shortfall(best) - Ranking.TIE) {
                     best = first;
                 }
             }

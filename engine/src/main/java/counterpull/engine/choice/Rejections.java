@@ -17,14 +17,32 @@ public final class Rejections {
     private Candidate nearest;
 
     void passed(Candidate candidate) {
-        for (Breach breach : candidate.verdict().nearest()) {
-            if (breach.passed()) {
-                stopped[breach.kind().ordinal()]++;
-            }
+        // several joints or anchors may pass the same kind of limit: the setup still counts once
+        for (LimitKind kind : LimitKind.values()) {
+            stopped[kind.ordinal()] += passes(candidate, kind) ? 1 : 0;
         }
         if (nearest == null || excess(candidate) < excess(nearest)) {
             nearest = candidate;
         }
+    }
+
+    private static boolean passes(Candidate candidate, LimitKind kind) {
+        for (Breach breach : candidate.verdict().nearest()) {
+            if (breach.kind() == kind && breach.passed()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** What has been written down so far; later rejections do not change it. */
+    Rejections soFar() {
+        Rejections copy = new Rejections();
+        System.arraycopy(stopped, 0, copy.stopped, 0, stopped.length);
+        copy.unbuildable.putAll(unbuildable);
+        copy.refusals.putAll(refusals);
+        copy.nearest = nearest;
+        return copy;
     }
 
     private static double excess(Candidate candidate) {

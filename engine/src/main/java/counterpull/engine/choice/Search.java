@@ -1,5 +1,6 @@
 package counterpull.engine.choice;
 
+import counterpull.engine.Require;
 import counterpull.engine.load.Carriage;
 import counterpull.engine.profile.Groundwork;
 import counterpull.engine.profile.Loading;
@@ -22,6 +23,7 @@ public final class Search {
     private final List<PlateSet> plates;
     private LinesOnGround lines;
     private Groundwork ground;
+    private LeftOut leftOut;
     private SplitRange split;
     private int place;
     private int set;
@@ -48,6 +50,7 @@ public final class Search {
      * @return whether there is more to do
      */
     public boolean advance(int budget) {
+        Require.positive(budget, "setups to judge at once", "");
         for (int done = 0; done < budget && place < places.size(); done++) {
             step();
         }
@@ -60,7 +63,7 @@ public final class Search {
 
     private SplitRange splitting() {
         if (split == null) {
-            split = new SplitRange(question, places, plates);
+            split = new SplitRange(question, places, plates, rejections);
         }
         return split;
     }
@@ -82,13 +85,21 @@ public final class Search {
     private void judge(Ranking ranking) {
         Loading loading = new Loading(plates.get(plate).total(), lines.lines(set));
         Verdict verdict = Judge.of(Profile.onGround(ground, loading), question.goal());
-        Candidate candidate = new Candidate(places.get(place), plates.get(plate), loading.lines(), verdict);
+        double overOwn = leftOut().shortfall(verdict.shortfall());
+        Candidate candidate = new Candidate(places.get(place), plates.get(plate), loading.lines(), verdict, overOwn);
         considered++;
         if (verdict.feasible()) {
             ranking.add(candidate);
         } else {
             rejections.passed(candidate);
         }
+    }
+
+    private LeftOut leftOut() {
+        if (leftOut == null) {
+            leftOut = LeftOut.of(places, places.get(place), question.goal().target());
+        }
+        return leftOut;
     }
 
     private void next(boolean wholeSet) {
@@ -101,6 +112,7 @@ public final class Search {
         if (set >= lines.count()) {
             set = 0;
             lines = null;
+            leftOut = null;
             place++;
         }
     }
@@ -122,11 +134,18 @@ public final class Search {
 
     /** What has been found so far; complete once {@link #advance} has returned false. */
     public Choice result() {
-        List<Ranking> found = new ArrayList<>(rankings.values());
+        List<Ranking> found = new ArrayList<>();
+        for (Ranking ranking : rankings.values()) {
+            found.add(ranking.soFar());
+        }
         List<SplitSetup> pairs = split == null ? List.of() : split.best();
         boolean complete = place >= places.size()
                 && (!question.strategies().contains(Strategy.SPLIT_RANGE) || split != null && split.finished());
         return new Choice(
-                question, found, pairs, rejections, new Choice.Extent(progress().considered(), complete));
+                question,
+                found,
+                pairs,
+                rejections.soFar(),
+                new Choice.Extent(progress().considered(), complete));
     }
 }
