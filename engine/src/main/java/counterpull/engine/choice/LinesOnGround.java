@@ -38,11 +38,17 @@ final class LinesOnGround {
                 series.add(laid);
                 effects.add(effect);
             } else if (effect != LineEffect.NEVER_TIGHTENS) {
-                rejections.unfit(line.words(), effect);
+                rejections.unfit(words(line), effect);
             }
         } catch (Refusal refusal) {
-            rejections.refused(line.words(), refusal);
+            rejections.refused(words(line), refusal);
         }
+    }
+
+    // the same rubber at the same hooks may fit with other webbing
+    private static String words(ElasticLine line) {
+        double dead = line.deadLength();
+        return line.words() + (dead == 0 ? "" : ", dead length " + Math.round(dead * 1000) + " mm");
     }
 
     int count() {
