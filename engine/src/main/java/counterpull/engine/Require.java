@@ -33,6 +33,11 @@ public final class Require {
         return value;
     }
 
-    /** A closed interval; either end may be infinite. */
+    /**
+     * A closed interval; either end may be infinite.
+     *
+     * @param low the least that is allowed
+     * @param high the most that is allowed
+     */
     public record Limits(double low, double high) {}
 }

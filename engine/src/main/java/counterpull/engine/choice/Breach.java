@@ -14,6 +14,9 @@ import java.util.Optional;
  * @param where where in the range
  */
 public record Breach(LimitKind kind, double value, double limit, Where where) {
+    /** Share of a limit by which it may be touched without being passed: rounding. */
+    static final double TOUCH = 1e-12;
+
     /**
      * A place in the range.
      *
@@ -41,6 +44,6 @@ public record Breach(LimitKind kind, double value, double limit, Where where) {
 
     /** Whether the limit is passed; an exact touch is kept. */
     public boolean passed() {
-        return excess() > 1e-12;
+        return excess() > TOUCH;
     }
 }

@@ -8,7 +8,7 @@ import java.util.Optional;
  *
  * @param question what it was asked
  * @param rankings the setups that keep every limit, by strategy, in the strategies' order
- * @param splits the best 64 split ranges that keep every limit, best first
+ * @param splits split ranges that keep every limit, best first
  * @param rejections what stopped the rest
  * @param extent how much was looked at
  */

@@ -3,7 +3,6 @@ package counterpull.engine.choice;
 import counterpull.engine.body.Joint;
 import counterpull.engine.motion.LegPath;
 import counterpull.engine.motion.PressMotion;
-import java.util.List;
 
 /**
  * What a shallower stop leaves out of the range that the person's own stop would give. Without it a shorter range would
@@ -13,16 +12,24 @@ import java.util.List;
  * @param of how many there are
  * @param sum the target's squares at those left out, added up
  */
-record LeftOut(int positions, int of, double sum) {
+public record LeftOut(int positions, int of, double sum) {
+    /** At the person's own stop nothing is left out. */
+    public static final LeftOut NOTHING = new LeftOut(0, 1, 0);
+
     private static final double TOUCH = 1e-9;
 
-    /** Against the deepest of the places in the same stance. */
-    static LeftOut of(List<Candidate.Place> places, Candidate.Place place, EffortTarget target) {
-        PressMotion own = deepest(places, place).ground().motion();
+    /**
+     * What a range leaves out of a deeper one.
+     *
+     * @param own the deeper range
+     * @param bottom hip-to-plate distance where the shorter one starts, m
+     * @param target what is wanted there
+     */
+    static LeftOut of(PressMotion own, double bottom, EffortTarget target) {
         LegPath driving = own.path(own.stroke().reference());
         int below = 0;
         double sum = 0;
-        while (own.plate(below) < place.stroke().bottom() - TOUCH) {
+        while (own.plate(below) < bottom - TOUCH) {
             double wanted = target.at(driving.angle(Joint.KNEE, below));
             sum += wanted * wanted;
             below++;
@@ -30,18 +37,8 @@ record LeftOut(int positions, int of, double sum) {
         return new LeftOut(below, own.positions(), sum);
     }
 
-    private static Candidate.Place deepest(List<Candidate.Place> places, Candidate.Place place) {
-        Candidate.Place deepest = place;
-        for (Candidate.Place other : places) {
-            boolean same = other.stance().equals(place.stance());
-            boolean deeper = other.stroke().bottom() < deepest.stroke().bottom();
-            deepest = same && deeper ? other : deepest;
-        }
-        return deepest;
-    }
-
     /** Shortfall over the whole own range, from the shortfall over what is left of it. */
-    double shortfall(double inside) {
+    public double shortfall(double inside) {
         return positions == 0 ? inside : Math.sqrt(((of - positions) * inside * inside + sum) / of);
     }
 }

@@ -35,10 +35,10 @@ final class Places {
         PressTask task = question.task().with(Loading.plates(0)).with(stance);
         try {
             RailStroke own = task.stroke();
-            from(task, own, places, rejections);
+            from(question, task, own, places, rejections);
             double[] further = shallower(task, own);
             for (int k = 0; k < Math.min(further.length, question.kit().places().shallowerStops()); k++) {
-                from(task, own.from(further[k]), places, rejections);
+                from(question, task, own.from(further[k]), places, rejections);
             }
         } catch (Refusal refusal) {
             rejections.refused(words(stance), refusal);
@@ -46,13 +46,27 @@ final class Places {
     }
 
     // a range that is refused at its bottom may be right from the next stop, so each is tried by itself
-    private static void from(PressTask task, RailStroke stroke, List<Candidate.Place> places, Rejections rejections) {
+    private static void from(
+            Question question, PressTask task, RailStroke stroke, List<Candidate.Place> places, Rejections rejections) {
         try {
-            places.add(new Candidate.Place(task.stance(), stroke, equalSteps(task, stroke)));
+            Groundwork ground = equalSteps(task, stroke);
+            LeftOut leftOut = leftOut(places, ground, question.goal().target());
+            places.add(new Candidate.Place(task.stance(), stroke, ground, leftOut));
         } catch (Refusal refusal) {
             boolean own = stroke.equals(task.stroke());
             rejections.refused(words(task.stance()) + (own ? "" : " and a shallower stop"), refusal);
         }
+    }
+
+    // places come deepest first, so the first in the same stance is the person's own range
+    private static LeftOut leftOut(List<Candidate.Place> before, Groundwork ground, EffortTarget target) {
+        for (Candidate.Place place : before) {
+            if (place.stance().equals(ground.task().stance())) {
+                return LeftOut.of(
+                        place.ground().motion(), ground.motion().stroke().bottom(), target);
+            }
+        }
+        return LeftOut.NOTHING;
     }
 
     /** Stops beyond the range's own bottom, nearest first, as hip-to-plate distances, m. */

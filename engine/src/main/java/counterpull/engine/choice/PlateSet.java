@@ -33,7 +33,7 @@ public record PlateSet(double total, List<Integer> counts) {
      * @param kit the plates on hand
      * @param most the machine's rating, kg
      */
-    static List<PlateSet> all(Kit kit, double most) {
+    public static List<PlateSet> within(Kit kit, double most) {
         List<PlateSet> sets = new ArrayList<>();
         sets.add(new PlateSet(0, List.of()));
         for (PlateKind kind : kit.plates()) {

@@ -5,8 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * The setups of one strategy that keep every limit, best first: least shortfall over the person's own range, then least peak effort, then fewest pieces to
- * handle, then the order in which the kit lists them. Setups nearer than 1e-12 in shortfall are ties.
+ * The setups of one strategy that keep every limit, best first: least shortfall over the person's own range, then
+ * least peak effort, then fewest pieces to handle, then the order in which the kit lists them. Setups nearer than 1e-12 in shortfall are ties.
  */
 public final class Ranking {
     static final double TIE = 1e-12;
@@ -77,11 +77,12 @@ public final class Ranking {
     /** Shortfall to sort by: infinite where no effort is known. */
     static double shortfall(Candidate candidate) {
         // rounding noise must not order ties
-        double shortfall = candidate.shortfall();
+        double shortfall = candidate.shortfallOverOwnRange();
         return Double.isNaN(shortfall) ? Double.POSITIVE_INFINITY : Math.rint(shortfall / TIE) * TIE;
     }
 
     private static double peak(Candidate candidate) {
-        return candidate.verdict().peak().map(p -> p.limiting().effort()).orElse(Double.POSITIVE_INFINITY);
+        double peak = candidate.score().peak();
+        return Double.isNaN(peak) ? Double.POSITIVE_INFINITY : peak;
     }
 }

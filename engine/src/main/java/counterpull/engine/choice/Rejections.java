@@ -16,23 +16,14 @@ public final class Rejections {
     private final TreeMap<String, Refusal> refusals = new TreeMap<>();
     private Candidate nearest;
 
-    void passed(Candidate candidate) {
-        // several joints or anchors may pass the same kind of limit: the setup still counts once
-        for (LimitKind kind : LimitKind.values()) {
-            stopped[kind.ordinal()] += passes(candidate, kind) ? 1 : 0;
-        }
-        if (nearest == null || excess(candidate) < excess(nearest)) {
-            nearest = candidate;
-        }
-    }
-
-    private static boolean passes(Candidate candidate, LimitKind kind) {
-        for (Breach breach : candidate.verdict().nearest()) {
-            if (breach.kind() == kind && breach.passed()) {
-                return true;
+    /** Notes a setup that passed a limit; true where it is the nearest miss so far, to be handed in by {@link #nearest}. */
+    boolean passed(Tally tally) {
+        for (int kind = 0; kind < stopped.length; kind++) {
+            if (tally.excess[kind] > Breach.TOUCH) {
+                stopped[kind]++;
             }
         }
-        return false;
+        return nearest == null || tally.worst() < nearest.score().excess();
     }
 
     /** What has been written down so far; later rejections do not change it. */
@@ -45,8 +36,8 @@ public final class Rejections {
         return copy;
     }
 
-    private static double excess(Candidate candidate) {
-        return candidate.verdict().tightest().map(Breach::excess).orElse(0.0);
+    void nearest(Candidate candidate) {
+        nearest = candidate;
     }
 
     void refused(String what, Refusal refusal) {

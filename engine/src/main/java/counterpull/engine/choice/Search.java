@@ -4,7 +4,6 @@ import counterpull.engine.Require;
 import counterpull.engine.load.Carriage;
 import counterpull.engine.profile.Groundwork;
 import counterpull.engine.profile.Loading;
-import counterpull.engine.profile.Profile;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -21,9 +20,10 @@ public final class Search {
     private final Map<Strategy, Ranking> rankings = new EnumMap<>(Strategy.class);
     private final List<Candidate.Place> places;
     private final List<PlateSet> plates;
+    private final Tally tally = new Tally();
     private LinesOnGround lines;
+    private Scorer scorer;
     private Groundwork ground;
-    private LeftOut leftOut;
     private SplitRange split;
     private int place;
     private int set;
@@ -35,7 +35,7 @@ public final class Search {
         this.question = question;
         Carriage carriage = question.task().sled().carriage();
         places = Places.all(question, rejections);
-        plates = PlateSet.all(question.kit(), carriage.mostPlates());
+        plates = PlateSet.within(question.kit(), carriage.mostPlates());
         for (Strategy strategy : question.strategies()) {
             if (strategy != Strategy.SPLIT_RANGE) {
                 rankings.put(strategy, new Ranking(strategy));
@@ -71,9 +71,11 @@ public final class Search {
     private void step() {
         if (lines == null) {
             lines = LinesOnGround.of(question.kit(), places.get(place).ground(), rejections);
+            scorer = new Scorer(places.get(place).ground(), question.goal());
         }
         if (ground == null) {
             ground = places.get(place).ground().with(lines.series(set));
+            scorer.hang(lines.series(set));
         }
         Ranking ranking = rankings.get(lines.strategy(set));
         if (ranking != null) {
@@ -84,22 +86,18 @@ public final class Search {
 
     private void judge(Ranking ranking) {
         Loading loading = new Loading(plates.get(plate).total(), lines.lines(set));
-        Verdict verdict = Judge.of(Profile.onGround(ground, loading), question.goal());
-        double overOwn = leftOut().shortfall(verdict.shortfall());
-        Candidate candidate = new Candidate(places.get(place), plates.get(plate), loading.lines(), verdict, overOwn);
+        scorer.score(loading, ground, tally);
         considered++;
-        if (verdict.feasible()) {
-            ranking.add(candidate);
-        } else {
-            rejections.passed(candidate);
+        if (tally.feasible()) {
+            ranking.add(candidate(loading));
+        } else if (rejections.passed(tally)) {
+            rejections.nearest(candidate(loading));
         }
     }
 
-    private LeftOut leftOut() {
-        if (leftOut == null) {
-            leftOut = LeftOut.of(places, places.get(place), question.goal().target());
-        }
-        return leftOut;
+    private Candidate candidate(Loading loading) {
+        return new Candidate(
+                places.get(place), plates.get(plate), loading.lines(), question.goal(), Candidate.Score.of(tally));
     }
 
     private void next(boolean wholeSet) {
@@ -112,7 +110,6 @@ public final class Search {
         if (set >= lines.count()) {
             set = 0;
             lines = null;
-            leftOut = null;
             place++;
         }
     }

@@ -1,17 +1,12 @@
 package counterpull.engine.choice;
 
 import counterpull.engine.Refusal;
-import counterpull.engine.motion.Phase;
 import counterpull.engine.motion.PressMotion;
 import counterpull.engine.motion.RailStroke;
 import counterpull.engine.profile.Groundwork;
-import counterpull.engine.profile.Limiting;
 import counterpull.engine.profile.Loading;
-import counterpull.engine.profile.Profile;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * The search for split ranges: for each seat and foot row, every set over the whole range with every set over the part above
@@ -19,11 +14,13 @@ import java.util.Optional;
  * upper set's stop only the whole one's. Limits hold in each set by itself; the upper set keeps the same seconds over its
  * shorter travel.
  *
- * <p>Exact: a pair is skipped only when even the best of all upper sets at every position could not make it one of the best.
+ * <p>Exact for the best pair: a set is left out only when another one misses the target by no more at every position, a pair
+ * only when even an ideal partner could not make it one of the best. So the runners-up are pairs of sets that each have a
+ * part of the range where nothing beats them.
  */
 final class SplitRange {
-    private static final int KEPT = 64;
     private static final double TOUCH = 1e-9;
+    private static final int KEPT = 64;
     private final Question question;
     private final List<PlateSet> plates;
     private final Rejections rejections;
@@ -32,6 +29,7 @@ final class SplitRange {
     private int place;
     private int stop;
     private List<Scored> whole;
+    private final Tally tally = new Tally();
     private int considered;
 
     SplitRange(Question question, List<Candidate.Place> places, List<PlateSet> plates, Rejections rejections) {
@@ -49,14 +47,8 @@ final class SplitRange {
         }
     }
 
-    /**
-     * One set with its squared shortfall at each position and moving phase of the whole range: infinite below its own, NaN
-     * where no effort is known.
-     */
+    /** One set with its squared shortfall at each position and moving phase of the whole range. */
     private record Scored(Candidate candidate, double[] missed) {}
-
-    /** A set over the whole range, and what no pair with it can come under: a mean squared shortfall. */
-    private record Bounded(Scored low, double bound) {}
 
     boolean advance(int budget) {
         int before = considered;
@@ -114,7 +106,8 @@ final class SplitRange {
         plate[0] = from;
         RailStroke stroke = at.stroke().from(from);
         Groundwork ground = Groundwork.of(at.ground().task(), stroke, plate);
-        return scored(ground, new Candidate.Place(at.stance(), stroke, ground), new Span(first, stopApart));
+        LeftOut leftOut = LeftOut.of(motion, from, question.goal().target());
+        return scored(ground, new Candidate.Place(at.stance(), stroke, ground, leftOut), new Span(first, stopApart));
     }
 
     /**
@@ -128,59 +121,69 @@ final class SplitRange {
     private List<Scored> scored(Groundwork ground, Candidate.Place at, Span span) {
         // which lines cannot hang here is said by the other strategies
         LinesOnGround lines = LinesOnGround.of(question.kit(), ground, new Rejections());
+        Scorer scorer = new Scorer(ground, question.goal());
         List<Scored> found = new ArrayList<>();
         for (int set = 0; set < lines.count(); set++) {
             Groundwork laid = ground.with(lines.series(set));
+            scorer.hang(lines.series(set));
             for (PlateSet plate : plates) {
                 considered++;
                 Loading loading = new Loading(plate.total(), lines.lines(set));
-                Profile profile = Profile.onGround(laid, loading);
-                Verdict verdict = Judge.of(profile, question.goal());
-                Candidate candidate = new Candidate(at, plate, loading.lines(), verdict);
-                if (verdict.feasible()) {
-                    found.add(score(candidate, profile, span));
+                scorer.score(loading, laid, tally);
+                Candidate candidate =
+                        new Candidate(at, plate, loading.lines(), question.goal(), Candidate.Score.of(tally));
+                if (tally.feasible()) {
+                    double[] missed = scorer.missed(span.skipped, span.apart, loading, laid);
+                    keepUndominated(found, new Scored(candidate, missed));
                 } else if (span.skipped == 0 && !question.strategies().contains(lines.strategy(set))) {
-                    rejections.passed(candidate);
+                    reject(candidate);
                 }
             }
         }
         return found;
     }
 
-    private Scored score(Candidate candidate, Profile profile, Span span) {
-        int n = profile.positions() - span.apart + span.skipped;
-        double[] missed = new double[2 * n];
-        java.util.Arrays.fill(missed, Double.POSITIVE_INFINITY);
-        for (int i = span.skipped; i < n; i++) {
-            int own = i - span.skipped + span.apart;
-            missed[i] = missed(profile, Phase.LIFTING, own);
-            missed[n + i] = missed(profile, Phase.LOWERING, own);
+    // a whole set that no other strategy has judged already
+    private void reject(Candidate candidate) {
+        if (rejections.passed(tally)) {
+            rejections.nearest(candidate);
         }
-        return new Scored(candidate, missed);
     }
 
-    private double missed(Profile profile, Phase phase, int i) {
-        Optional<Limiting> limiting = profile.limiting(question.goal().joints(), phase, i);
-        if (limiting.isEmpty()) {
-            return Double.NaN;
+    private static void keepUndominated(List<Scored> found, Scored next) {
+        for (Scored other : found) {
+            if (dominates(other.missed, next.missed)) {
+                return;
+            }
         }
-        double miss = question.goal().target().at(profile.drivingAngle(i))
-                - limiting.get().effort();
-        return miss > 0 ? miss * miss : 0;
+        found.removeIf(other -> dominates(next.missed, other.missed));
+        found.add(next);
+    }
+
+    /** Whether one set misses by no more than another at every position; what is not known is equal to itself alone. */
+    private static boolean dominates(double[] one, double[] other) {
+        for (int i = 0; i < one.length; i++) {
+            if (!(one[i] <= other[i] || Double.isNaN(one[i]) && Double.isNaN(other[i]))) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private void pairs(Candidate.Place at, List<Scored> uppers, double from) {
         if (uppers.isEmpty()) {
             return;
         }
+        double[] least = least(uppers);
         double changeover = (from - at.stroke().bottom()) / at.stroke().travel();
-        for (Bounded bounded : mostHopefulFirst(uppers)) {
-            // the rest cannot come under the bar either
-            if (bounded.bound >= bar()) {
+        List<Scored> lows = byBound(whole, least);
+        List<Scored> highs = byBound(uppers, lows.isEmpty() ? least : least(lows));
+        for (Scored low : lows) {
+            // sorted by their bound: past the first that cannot help, none can
+            if (bound(low.missed, least) >= bar()) {
                 return;
             }
-            Scored low = bounded.low;
-            for (Scored high : uppers) {
+            for (Scored high : highs) {
                 double mean = mean(low.missed, high.missed, bar());
                 if (mean < bar()) {
                     keep(new SplitSetup(low.candidate, high.candidate, changeover, Math.sqrt(mean)));
@@ -189,14 +192,20 @@ final class SplitRange {
         }
     }
 
-    private List<Bounded> mostHopefulFirst(List<Scored> uppers) {
-        double[] least = least(uppers);
-        List<Bounded> found = new ArrayList<>();
-        for (Scored low : whole) {
-            found.add(new Bounded(low, bound(low.missed, least)));
+    /** The sets, the one that could do best with an ideal partner first. */
+    private static List<Scored> byBound(List<Scored> sets, double[] ideal) {
+        double[] bound = new double[sets.size()];
+        List<Integer> order = new ArrayList<>();
+        for (int k = 0; k < bound.length; k++) {
+            bound[k] = bound(sets.get(k).missed, ideal);
+            order.add(k);
         }
-        found.sort(Comparator.comparingDouble(Bounded::bound));
-        return found;
+        order.sort((a, b) -> Double.compare(bound[a], bound[b]));
+        List<Scored> sorted = new ArrayList<>();
+        for (int k : order) {
+            sorted.add(sets.get(k));
+        }
+        return sorted;
     }
 
     /** The least known value of all upper sets at each place; infinite where none knows any. */
@@ -213,34 +222,38 @@ final class SplitRange {
         return least;
     }
 
-    /** No more than the mean of this set with any upper one: the least sum over the most places that could count. */
+    /** No more than the mean of this set with any partner: the least sum over the most places that could count. */
     private static double bound(double[] low, double[] least) {
         double sum = 0;
         int most = 0;
         for (int i = 0; i < low.length; i++) {
-            boolean known = !Double.isNaN(low[i]);
-            sum += known ? Math.min(low[i], least[i]) : 0;
+            double smaller = Math.min(low[i], least[i]);
+            sum += smaller < Double.POSITIVE_INFINITY ? smaller : 0;
+            boolean known = !Double.isNaN(low[i]) && low[i] < Double.POSITIVE_INFINITY;
             most += known || least[i] < Double.POSITIVE_INFINITY ? 1 : 0;
         }
         return most == 0 ? Double.POSITIVE_INFINITY : sum / most;
     }
 
     /**
-     * Mean over what is known of the smaller of two squared shortfalls; where one is not known the other counts. Infinite
-     * once it cannot come under the bar.
+     * Mean over what is known of the smaller of two squared shortfalls; where one is not known the other counts. Infinite as
+     * soon as it is sure to reach {@code bar}.
      */
     private static double mean(double[] low, double[] high, double bar) {
+        double enough = bar * low.length;
         double sum = 0;
         int counted = 0;
-        double enough = bar * low.length;
-        for (int i = 0; i < low.length && sum <= enough; i++) {
+        for (int i = 0; i < low.length; i++) {
             double smaller = high[i] < low[i] || Double.isNaN(low[i]) ? high[i] : low[i];
             if (smaller < Double.POSITIVE_INFINITY) {
                 sum += smaller;
                 counted++;
+                if (sum > enough) {
+                    return Double.POSITIVE_INFINITY;
+                }
             }
         }
-        return counted == 0 || sum > enough ? Double.POSITIVE_INFINITY : sum / counted;
+        return counted == 0 ? Double.POSITIVE_INFINITY : sum / counted;
     }
 
     private double bar() {

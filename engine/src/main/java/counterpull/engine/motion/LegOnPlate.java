@@ -4,6 +4,7 @@ import counterpull.engine.Fault;
 import counterpull.engine.Refusal;
 import counterpull.engine.body.Leg;
 import counterpull.engine.planar.Angles;
+import counterpull.engine.planar.Vec;
 
 /**
  * Where one leg's ankle is for a hip-to-plate distance, and which distance a knee angle needs: the two-link triangle hip,
@@ -63,6 +64,11 @@ public final class LegOnPlate {
 
     /** Knee flexion at a hip-to-plate distance, rad. Refuses a plate farther than the straight leg or too near to fold. */
     public double kneeAt(double plate) {
+        return Math.acos(cosineOfKnee(plate));
+    }
+
+    /** Cosine of the knee's flexion at a hip-to-plate distance; refuses as {@link #kneeAt} does. */
+    double cosineOfKnee(double plate) {
         double d = ankleAlong(plate);
         double cos = (d * d + across * across - thigh * thigh - shank * shank) / (2 * thigh * shank);
         if (cos > 1 + TOUCH) {
@@ -84,7 +90,7 @@ public final class LegOnPlate {
                     "m",
                     "the plate is nearer than this leg folds");
         }
-        return Math.acos(Math.min(1, cos));
+        return Math.min(1, cos);
     }
 
     /**
@@ -98,14 +104,19 @@ public final class LegOnPlate {
         return new double[] {Math.sqrt(byThigh) + ahead, Math.sqrt(byShank) + ahead};
     }
 
-    /** Direction of hip → ankle from <b>u</b>, rad. */
-    double directionToAnkle(double plate) {
-        return Math.atan2(across, ankleAlong(plate));
-    }
-
-    /** Angle at the hip between thigh and hip → ankle, rad, from the knee's flexion. */
-    double angleAtHip(double kneeFlexion) {
-        return Math.atan2(shank * Math.sin(kneeFlexion), thigh + shank * Math.cos(kneeFlexion));
+    /**
+     * The unit vector of hip → knee: hip → ankle, turned counter-clockwise by the angle at the hip. It is a product of two complex
+     * numbers over the square of their size, because the leg seen from the thigh is as long as hip → ankle.
+     *
+     * @param plate hip-to-plate distance, m
+     * @param knee cosine and sine of the knee's flexion there
+     */
+    Vec alongThigh(double plate, Vec knee) {
+        double x = ankleAlong(plate);
+        double p = thigh + shank * knee.x();
+        double q = shank * knee.y();
+        double square = p * p + q * q;
+        return new Vec((x * p - across * q) / square, (x * q + across * p) / square);
     }
 
     double thigh() {

@@ -2,6 +2,8 @@ package counterpull.engine.motion;
 
 import counterpull.engine.body.Joint;
 import counterpull.engine.planar.Angles;
+import counterpull.engine.planar.ChainMotion;
+import counterpull.engine.planar.Vec;
 
 /**
  * One leg at every position of a range on a sled: directions of its segments and its joint angles (rad), and how fast they
@@ -16,6 +18,12 @@ public final class LegPath {
     private final double[] thighDirection;
     private final double[] shankDirection;
     private final double footDirection;
+    private final double[] thighCos;
+    private final double[] thighSin;
+    private final double[] shankCos;
+    private final double[] shankSin;
+    private final double footCos;
+    private final double footSin;
     private final double[] angle;
     private final double[][] rate;
     private final double[][] acceleration;
@@ -24,6 +32,12 @@ public final class LegPath {
         this.footDirection = footDirection;
         thighDirection = new double[n];
         shankDirection = new double[n];
+        thighCos = new double[n];
+        thighSin = new double[n];
+        shankCos = new double[n];
+        shankSin = new double[n];
+        footCos = Math.cos(footDirection);
+        footSin = Math.sin(footDirection);
         angle = new double[n * JOINTS];
         rate = new double[Phase.values().length][2 * n];
         acceleration = new double[Phase.values().length][2 * n];
@@ -41,7 +55,9 @@ public final class LegPath {
         LegPath path = new LegPath(plate.length, Math.PI / 2 + frame.rail().plateTilt());
         for (int i = 0; i < plate.length; i++) {
             path.place(i, leg, plate[i], frame);
-            for (Phase phase : Phase.values()) {
+        }
+        for (Phase phase : Phase.values()) {
+            for (int i = 0; i < plate.length; i++) {
                 path.turn(i, leg, phase, strokes[phase.ordinal()]);
             }
         }
@@ -57,8 +73,15 @@ public final class LegPath {
     record Frame(Rail rail, double trunkDirection) {}
 
     private void place(int i, LegOnPlate leg, double plate, Frame frame) {
-        double knee = leg.kneeAt(plate);
-        double thigh = leg.directionToAnkle(plate) + leg.angleAtHip(knee);
+        double cos = leg.cosineOfKnee(plate);
+        double knee = Math.acos(cos);
+        Vec bend = new Vec(cos, Math.sqrt((1 - cos) * (1 + cos)));
+        Vec along = leg.alongThigh(plate, bend);
+        thighCos[i] = along.x();
+        thighSin[i] = along.y();
+        shankCos[i] = along.x() * bend.x() + along.y() * bend.y();
+        shankSin[i] = along.y() * bend.x() - along.x() * bend.y();
+        double thigh = Math.atan2(along.y(), along.x());
         thighDirection[i] = thigh;
         shankDirection[i] = thigh - knee;
         angle[i * JOINTS + Joint.HIP.ordinal()] =
@@ -73,20 +96,21 @@ public final class LegPath {
         if (v == 0 && acceleration == 0) {
             return;
         }
-        double t = thighDirection[i];
-        double s = shankDirection[i];
-        double sin = Math.sin(t - s);
-        double thighRate = -v * Math.cos(s) / (leg.thigh() * sin);
-        double shankRate = v * Math.cos(t) / (leg.shank() * sin);
+        double sin = thighSin[i] * shankCos[i] - thighCos[i] * shankSin[i];
+        double perThigh = 1 / (leg.thigh() * sin);
+        double perShank = 1 / (leg.shank() * sin);
+        double thighRate = -v * shankCos[i] * perThigh;
+        double shankRate = v * thighCos[i] * perShank;
         double alongThigh = leg.thigh() * thighRate * thighRate;
         double alongShank = leg.shank() * shankRate * shankRate;
-        double wx = acceleration + alongThigh * Math.cos(t) + alongShank * Math.cos(s);
-        double wy = alongThigh * Math.sin(t) + alongShank * Math.sin(s);
-        int p = phase.ordinal();
-        rate[p][2 * i] = thighRate;
-        rate[p][2 * i + 1] = shankRate;
-        this.acceleration[p][2 * i] = -(wx * Math.cos(s) + wy * Math.sin(s)) / (leg.thigh() * sin);
-        this.acceleration[p][2 * i + 1] = (wx * Math.cos(t) + wy * Math.sin(t)) / (leg.shank() * sin);
+        double wx = acceleration + alongThigh * thighCos[i] + alongShank * shankCos[i];
+        double wy = alongThigh * thighSin[i] + alongShank * shankSin[i];
+        double[] rates = rate[phase.ordinal()];
+        double[] accelerations = this.acceleration[phase.ordinal()];
+        rates[2 * i] = thighRate;
+        rates[2 * i + 1] = shankRate;
+        accelerations[2 * i] = -(wx * shankCos[i] + wy * shankSin[i]) * perThigh;
+        accelerations[2 * i + 1] = (wx * thighCos[i] + wy * thighSin[i]) * perShank;
     }
 
     /** How many positions there are. */
@@ -109,9 +133,25 @@ public final class LegPath {
         return footDirection;
     }
 
+    /** Points a chain hip → knee → ankle → toe as the leg is at position i; its rates stay as they are. */
+    public void point(ChainMotion chain, int i) {
+        chain.direction(0, thighCos[i], thighSin[i]);
+        chain.direction(1, shankCos[i], shankSin[i]);
+        chain.direction(2, footCos, footSin);
+    }
+
     /** Anatomical angle of a joint at position i, rad. */
     public double angle(Joint joint, int i) {
         return angle[i * JOINTS + joint.ordinal()];
+    }
+
+    /** Anatomical angle of a joint at every position, rad. */
+    public double[] angles(Joint joint) {
+        double[] all = new double[positions()];
+        for (int i = 0; i < all.length; i++) {
+            all[i] = angle(joint, i);
+        }
+        return all;
     }
 
     /** How fast the thigh turns, rad/s, counter-clockwise. */

@@ -20,6 +20,8 @@ import counterpull.engine.Require;
  */
 public record QuinticStroke(double travel, double seconds, double atBottom, double atTop) {
     private static final int MOST_HALVINGS = 80;
+    private static final double ROUNDING = 5e-16;
+    private static final double CLOSE = 1e-9;
 
     public QuinticStroke {
         Require.positive(travel, "travel of the stroke", "m or rad");
@@ -53,11 +55,16 @@ public record QuinticStroke(double travel, double seconds, double atBottom, doub
                 + atTop / 2 * time * (6 + time * (-24 + 20 * time));
     }
 
-    /**
-     * The fraction of the time at which the stroke is a stated fraction of its travel from the bottom. The stroke is
-     * monotone, so halving always finds it; Newton steps inside the bracket make it quick.
-     */
+    /** The fraction of the time at which the stroke is a stated fraction of its travel from the bottom. */
     public double timeAt(double fraction) {
+        return timeAt(fraction, fraction);
+    }
+
+    /**
+     * The same from a guess of the time, which saves work and changes nothing; any number, a useless one is not used. The stroke is monotone, so halving always
+     * finds it; Newton steps inside the bracket make it quick. It ends where rounding hides the rest.
+     */
+    double timeAt(double fraction, double guess) {
         if (fraction <= 0) {
             return 0;
         }
@@ -67,9 +74,12 @@ public record QuinticStroke(double travel, double seconds, double atBottom, doub
         double goal = fraction * travel;
         double low = 0;
         double high = 1;
-        double time = fraction;
+        double time = guess > 0 && guess < 1 ? guess : fraction;
         for (int i = 0; i < MOST_HALVINGS; i++) {
             double miss = position(time) - goal;
+            if (Math.abs(miss) < ROUNDING * travel) {
+                return time;
+            }
             if (miss > 0) {
                 high = time;
             } else {
@@ -77,7 +87,9 @@ public record QuinticStroke(double travel, double seconds, double atBottom, doub
             }
             double step = time - miss / (speed(time) * seconds);
             double next = step > low && step < high ? step : (low + high) / 2;
-            if (Math.abs(next - time) < 1e-15 || high - low < 1e-15) {
+            // a Newton step leaves about its own square over the way to the stroke's end
+            boolean close = Math.abs(next - time) < CLOSE * Math.min(time, 1 - time);
+            if (close || high - low < ROUNDING) {
                 return next;
             }
             time = next;

@@ -21,10 +21,19 @@ public final class StrokeMotion {
     static StrokeMotion of(QuinticStroke stroke, Phase phase, double[] fraction) {
         double[] speed = new double[fraction.length];
         double[] acceleration = new double[fraction.length];
+        double perTime = stroke.travel() / stroke.seconds();
+        double half = stroke.seconds() / 2;
+        double guess = 0;
         for (int i = 0; i < fraction.length; i++) {
-            double time = stroke.timeAt(fraction[i]);
-            speed[i] = phase.sense() * stroke.speed(time);
+            double time = stroke.timeAt(fraction[i], guess);
+            double upward = stroke.speed(time);
+            speed[i] = phase.sense() * upward;
             acceleration[i] = stroke.acceleration(time);
+            if (i + 1 < fraction.length) {
+                // positions come in order: the next one is about as far on as speed and acceleration say
+                double step = (fraction[i + 1] - fraction[i]) * perTime / upward;
+                guess = time + step - step * step * acceleration[i] * half / upward;
+            }
         }
         return new StrokeMotion(speed, acceleration);
     }

@@ -28,6 +28,12 @@ public final class ChainMotion {
         sin[i] = Math.sin(angle);
     }
 
+    /** Points segment i by the cosine and sine of its direction, where they are known already. */
+    public void direction(int i, double cosine, double sine) {
+        cos[i] = cosine;
+        sin[i] = sine;
+    }
+
     /** Says how segment i turns: rate in rad/s, acceleration in rad/s². */
     public void turning(int i, double rateOfTurn, double angularAcceleration) {
         rate[i] = rateOfTurn;

@@ -41,21 +41,23 @@ final class Asked {
 
     private static double[] straight(Terms terms, int limb, double[] force) {
         double[] torque = terms.own(limb);
-        int n = terms.grid().positions();
-        for (int cell = 0; cell < force.length; cell++) {
-            for (Joint joint : Joint.values()) {
-                torque[cell * JOINTS + joint.ordinal()] += force[cell] * terms.armAlong(limb, joint, cell % n);
-            }
-        }
+        add(torque, force, terms.armsAlong(limb));
         return torque;
     }
 
     private static void turn(Terms terms, int limb, Pushed pushed, double[] torque) {
-        int n = terms.grid().positions();
-        for (int cell = 0; cell < pushed.force.length; cell++) {
-            double across = pushed.force[cell] * pushed.tangent[cell];
-            for (Joint joint : Joint.values()) {
-                torque[cell * JOINTS + joint.ordinal()] += across * terms.armAcross(limb, joint, cell % n);
+        double[] across = new double[pushed.force.length];
+        for (int cell = 0; cell < across.length; cell++) {
+            across[cell] = pushed.force[cell] * pushed.tangent[cell];
+        }
+        add(torque, across, terms.armsAcross(limb));
+    }
+
+    // arms repeat for every phase
+    private static void add(double[] torque, double[] force, double[] arms) {
+        for (int start = 0; start < torque.length; start += arms.length) {
+            for (int j = 0; j < arms.length; j++) {
+                torque[start + j] += force[(start + j) / JOINTS] * arms[j];
             }
         }
     }

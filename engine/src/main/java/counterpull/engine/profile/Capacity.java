@@ -49,21 +49,29 @@ public final class Capacity {
     /** Writes one joint's strength into a flat array. */
     private record Fill(LegPath path, Joint joint, Grid grid) {
         void into(double[] out, Optional<StrengthCurve> curve, Sense sense) {
-            int n = grid.positions();
-            double[] angle = new double[n];
-            double[] speed = new double[n];
-            double[] torque = new double[n];
-            for (Phase phase : Phase.values()) {
-                for (int i = 0; i < n; i++) {
-                    angle[i] = path.angle(joint, i);
-                    speed[i] = sense.shortening * path.actionSpeed(joint, phase, i);
-                }
-                java.util.Arrays.fill(torque, sense.absent);
-                curve.ifPresent(c -> c.fill(angle, speed, torque));
-                for (int i = 0; i < n; i++) {
-                    out[grid.jointCell(joint, phase, i)] = torque[i];
+            double[][] torque = new double[Phase.values().length][grid.positions()];
+            if (curve.isPresent()) {
+                curve.get().fill(path.angles(joint), speeds(sense), torque);
+            } else {
+                for (double[] row : torque) {
+                    java.util.Arrays.fill(row, sense.absent);
                 }
             }
+            for (Phase phase : Phase.values()) {
+                for (int i = 0; i < grid.positions(); i++) {
+                    out[grid.jointCell(joint, phase, i)] = torque[phase.ordinal()][i];
+                }
+            }
+        }
+
+        private double[][] speeds(Sense sense) {
+            double[][] speed = new double[Phase.values().length][grid.positions()];
+            for (Phase phase : Phase.values()) {
+                for (int i = 0; i < grid.positions(); i++) {
+                    speed[phase.ordinal()][i] = sense.shortening * path.actionSpeed(joint, phase, i);
+                }
+            }
+            return speed;
         }
     }
 

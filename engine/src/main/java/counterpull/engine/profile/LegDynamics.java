@@ -95,9 +95,7 @@ final class LegDynamics {
     record Frame(Vec gravity, Ride ride, double pressurePoint) {}
 
     private void point(ChainMotion motion, LegPath path, int i) {
-        motion.direction(0, path.thigh(i));
-        motion.direction(1, path.shank(i));
-        motion.direction(2, path.foot());
+        path.point(motion, i);
         motion.rest();
     }
 

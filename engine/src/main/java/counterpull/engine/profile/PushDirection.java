@@ -48,6 +48,10 @@ final class PushDirection {
     double[] tangents(int limb, double[] straight, double[] force) {
         Grid grid = ground.terms().grid();
         double[] tangent = new double[grid.cells()];
+        if (push instanceof Push.Angled angled) {
+            java.util.Arrays.fill(tangent, Math.tan(angled.angle()));
+            return tangent;
+        }
         for (int cell = 0; cell < tangent.length; cell++) {
             tangent[cell] = tangent(limb, cell, straight, force[cell]);
         }
@@ -55,9 +59,6 @@ final class PushDirection {
     }
 
     private double tangent(int limb, int cell, double[] straight, double force) {
-        if (push instanceof Push.Angled angled) {
-            return Math.tan(angled.angle());
-        }
         int position = cell % ground.motion().positions();
         if (push instanceof Push.Through through) {
             return aimed(limb, position, through.point());

@@ -17,6 +17,7 @@ import java.util.List;
  * + tan α × arm across) (N·m, in the sense of the joint's named action).
  */
 public final class Terms {
+    private static final int JOINTS = Joint.values().length;
     private final Grid grid;
     private final List<Term> fixed;
     private final List<Term> lineTerms;
@@ -25,7 +26,7 @@ public final class Terms {
     private final double[] shares;
 
     Terms(List<Term> fixed, List<LineSeries> lines, LegDynamics[] legs, double[] shares) {
-        grid = new Grid(legs[0].armAlong.length / Joint.values().length);
+        grid = new Grid(legs[0].armAlong.length / JOINTS);
         this.fixed = List.copyOf(fixed);
         this.lines = List.copyOf(lines);
         this.legs = legs;
@@ -81,6 +82,11 @@ public final class Terms {
         return amounts;
     }
 
+    /** Contact force along <b>u</b> of a loading whose lines are these terms' lines, N, by phase × position. */
+    public double[] contact(Loading loading) {
+        return contact(amounts(loading));
+    }
+
     /** Contact force along <b>u</b> for these amounts, N, by phase × position. */
     double[] contact(double[] amounts) {
         double[] force = new double[grid.cells()];
@@ -105,14 +111,32 @@ public final class Terms {
         return own;
     }
 
+    /** {@link #armAlong} by position × joint. */
+    double[] armsAlong(int limb) {
+        return shared(legs[limb].armAlong, shares[limb]);
+    }
+
+    /** {@link #armAcross} by position × joint. */
+    double[] armsAcross(int limb) {
+        return shared(legs[limb].armAcross, shares[limb]);
+    }
+
+    private static double[] shared(double[] arms, double share) {
+        double[] all = arms.clone();
+        for (int at = 0; at < all.length; at++) {
+            all[at] *= share;
+        }
+        return all;
+    }
+
     /** Torque per newton of the whole contact force along <b>u</b>, the limb's share included, m. */
     double armAlong(int limb, Joint joint, int position) {
-        return shares[limb] * legs[limb].armAlong[position * Joint.values().length + joint.ordinal()];
+        return shares[limb] * legs[limb].armAlong[position * JOINTS + joint.ordinal()];
     }
 
     /** Torque per newton of the whole contact force along <b>n</b>, the limb's share included, m. */
     double armAcross(int limb, Joint joint, int position) {
-        return shares[limb] * legs[limb].armAcross[position * Joint.values().length + joint.ordinal()];
+        return shares[limb] * legs[limb].armAcross[position * JOINTS + joint.ordinal()];
     }
 
     /** Centre of pressure from a joint of a limb, in the rail's axes, m. */

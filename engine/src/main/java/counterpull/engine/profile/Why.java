@@ -20,7 +20,7 @@ public record Why(double value, String unit, String formula, List<Summand> summa
     }
 
     /**
-     * One summand.
+     * What one term adds.
      *
      * @param part what kind it is
      * @param label what it is, in words

@@ -33,8 +33,11 @@ import counterpull.engine.body.Sex;
  */
 public record Anderson2007(Action action, Sex sex, AgeGroup group, Coefficients mean, Coefficients deviation) {
     /**
-     * Coefficients in the paper's letters: C1, C2 and C3 (rad), C4 and C5 (rad/s), C6 (s/rad), passive B (N·m) and k
-     * (1/rad).
+     * Coefficients in the paper's letters.
+     *
+     * @param held C1 to C3
+     * @param speed C4 to C6
+     * @param passive B1, k1, B2, k2
      */
     public record Coefficients(Held held, Speed speed, Passive passive) {
         static Coefficients of(double[] c) {
@@ -43,13 +46,32 @@ public record Anderson2007(Action action, Sex sex, AgeGroup group, Coefficients 
         }
     }
 
-    /** C1 (share of body weight × stature), C2 (width), C3 (angle of greatest torque, rad). */
+    /**
+     * The torque held still.
+     *
+     * @param c1 C1, its peak as a share of body weight × stature
+     * @param c2 C2, how narrow the curve is: the cosine's argument in rad per rad of joint angle
+     * @param c3 C3, the angle of greatest torque, rad
+     */
     public record Held(double c1, double c2, double c3) {}
 
-    /** C4 and C5 (rad/s at 75 % and 50 % of the held torque), C6 (slope of the eccentric factor, s/rad). */
+    /**
+     * What speed does.
+     *
+     * @param c4 C4, the speed that leaves 75 % of the held torque, rad/s
+     * @param c5 C5, the speed that leaves 50 %, rad/s
+     * @param c6 C6, slope of the eccentric factor, s/rad
+     */
     public record Speed(double c4, double c5, double c6) {}
 
-    /** B1, k1, B2, k2 of the passive torque (N·m and 1/rad). */
+    /**
+     * The passive torque B1 exp(k1 q) + B2 exp(k2 q).
+     *
+     * @param b1 B1, N·m
+     * @param k1 1/rad
+     * @param b2 B2, N·m
+     * @param k2 1/rad
+     */
     public record Passive(double b1, double k1, double b2, double k2) {}
 
     /** Whether the table has rows for this action. */

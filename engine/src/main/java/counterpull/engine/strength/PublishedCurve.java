@@ -69,8 +69,27 @@ public final class PublishedCurve implements StrengthCurve, SpeedLaw {
         if (still <= 0) {
             return 0;
         }
-        double moving = ages.mix(ofYounger * younger.shorteningFactor(speed), ofOlder * older.shorteningFactor(speed));
-        return moving / still;
+        return moving(ofYounger, ofOlder, speed) / still;
+    }
+
+    @Override
+    public void fill(double[] at, double[][] shorteningSpeeds, double[][] out) {
+        double least = KNOWN_SHARE_OF_PEAK * peak;
+        for (int i = 0; i < at.length; i++) {
+            boolean measured = angles.contains(at[i]);
+            double ofYounger = measured ? younger.held(at[i], weightTimesStature) : Double.NaN;
+            double ofOlder = measured ? older.held(at[i], weightTimesStature) : Double.NaN;
+            for (int row = 0; row < out.length; row++) {
+                double torque = moving(ofYounger, ofOlder, shorteningSpeeds[row][i]);
+                out[row][i] = torque >= least ? torque : Double.NaN;
+            }
+        }
+    }
+
+    private double moving(double ofYounger, double ofOlder, double speed) {
+        return speed > 0
+                ? ages.mix(ofYounger * younger.shorteningFactor(speed), ofOlder * older.shorteningFactor(speed))
+                : ages.mix(ofYounger, ofOlder);
     }
 
     @Override

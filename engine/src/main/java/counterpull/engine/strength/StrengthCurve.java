@@ -80,4 +80,24 @@ public sealed interface StrengthCurve permits PublishedCurve, BentCurve, DrawnCu
             out[i] = torque >= least ? torque : Double.NaN;
         }
     }
+
+    /**
+     * The same for several rows of speeds at the same angles: what does not depend on speed is taken once.
+     *
+     * @param angles rad
+     * @param shorteningSpeeds rad/s, rows as long as angles
+     * @param out receives torque, N·m, as many rows
+     */
+    default void fill(double[] angles, double[][] shorteningSpeeds, double[][] out) {
+        AngleRange range = angles();
+        double least = KNOWN_SHARE_OF_PEAK * peak();
+        for (int i = 0; i < angles.length; i++) {
+            double still = range.contains(angles[i]) ? held(angles[i]) : Double.NaN;
+            for (int row = 0; row < out.length; row++) {
+                double speed = shorteningSpeeds[row][i];
+                double torque = speed > 0 ? still * speedLaw().factor(angles[i], speed) : still;
+                out[row][i] = torque >= least ? torque : Double.NaN;
+            }
+        }
+    }
 }

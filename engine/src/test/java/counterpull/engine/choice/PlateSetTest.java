@@ -47,7 +47,7 @@ class PlateSetTest {
     }
 
     private static void assertAsEnumerated(Kit kit, double most) {
-        List<PlateSet> sets = PlateSet.all(kit, most);
+        List<PlateSet> sets = PlateSet.within(kit, most);
         TreeMap<Long, Integer> expected = enumerated(kit, most);
         assertThat(sets).hasSameSizeAs(expected.keySet());
         double before = -1;
@@ -82,7 +82,7 @@ class PlateSetTest {
     void theRatingIsKeptAndTouched() {
         Kit kit = kit(2, new PlateKind("20", 20, 6), new PlateKind("10", 10, 2));
         assertAsEnumerated(kit, 60);
-        List<PlateSet> sets = PlateSet.all(kit, 60);
+        List<PlateSet> sets = PlateSet.within(kit, 60);
         assertThat(sets.get(sets.size() - 1).total()).isEqualTo(60);
     }
 
@@ -96,7 +96,7 @@ class PlateSetTest {
                         new PlateKind("20 kg", 20, 2),
                         new PlateKind("2.5 lb", 2.5 * POUND, 4)),
                 1000);
-        PlateSet pair = PlateSet.all(kit(2, new PlateKind("45 lb", 45 * POUND, 2)), 1000)
+        PlateSet pair = PlateSet.within(kit(2, new PlateKind("45 lb", 45 * POUND, 2)), 1000)
                 .get(1);
         // 45 lb = 20.41165665 kg
         assertThat(pair.total()).isCloseTo(40.8233133, within(1e-12 * 100));
@@ -111,14 +111,14 @@ class PlateSetTest {
     void theSameTotalReachedByDifferentSumsIsOneTotal() {
         // 0.1 + 0.2 is not 0.3 in binary
         Kit kit = kit(1, new PlateKind("a", 0.1, 1), new PlateKind("b", 0.2, 1), new PlateKind("c", 0.3, 1));
-        List<PlateSet> sets = PlateSet.all(kit, 1000);
+        List<PlateSet> sets = PlateSet.within(kit, 1000);
         assertThat(sets).hasSize(7);
         assertThat(sets.get(3).pieces()).isEqualTo(1);
     }
 
     @Test
     void noPlatesMakeOneTotalAndAnUnlimitedRatingAllOfThem() {
-        assertThat(PlateSet.all(kit(2), 100)).containsExactly(new PlateSet(0, List.of()));
+        assertThat(PlateSet.within(kit(2), 100)).containsExactly(new PlateSet(0, List.of()));
         assertAsEnumerated(kit(2, new PlateKind("20", 20, 6)), Double.POSITIVE_INFINITY);
     }
 }

@@ -20,13 +20,12 @@ import counterpull.engine.profile.Profile;
 import counterpull.engine.profile.Sled;
 import counterpull.engine.profile.Trials;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** Loading order on example B's sled: 45°, carriage 40 kg, tape reads the hip-to-plate distance. */
 class SafeOrderTest {
     private static final Racking RACKS = new Racking(List.of(0.95, 0.75), Double.POSITIVE_INFINITY);
-    private static final Verdict ANY = new Verdict(0, Optional.empty(), 0, List.of());
+    private static final Candidate.Score ANY = new Candidate.Score(0, 0, -1);
     // a few products of some hundred newtons
     private static final double ROUNDING = 1e-9;
     private static final double SIN = Math.sqrt(0.5);
@@ -37,7 +36,12 @@ class SafeOrderTest {
 
     private static Candidate candidate(PressTask task, PlateSet plates, ElasticLine... lines) {
         Groundwork ground = Groundwork.of(task.with(Loading.plates(0)));
-        return new Candidate(new Candidate.Place(task.stance(), task.stroke(), ground), plates, List.of(lines), ANY);
+        return new Candidate(
+                new Candidate.Place(task.stance(), task.stroke(), ground),
+                plates,
+                List.of(lines),
+                Kits.goal(0.5, 2),
+                ANY);
     }
 
     private static PlateSet heavy() {
@@ -192,8 +196,8 @@ class SafeOrderTest {
             RailStroke stroke = task.ownStroke().from(bottom);
             Groundwork ground = Groundwork.of(task.with(Loading.plates(0)), stroke, new double[] {bottom, 0.8, 0.9});
             double knee = Profile.of(ground, Loading.plates(50)).drivingAngle(0);
-            Candidate candidate =
-                    new Candidate(new Candidate.Place(task.stance(), stroke, ground), heavy(), List.of(), ANY);
+            Candidate candidate = new Candidate(
+                    new Candidate.Place(task.stance(), stroke, ground), heavy(), List.of(), Kits.goal(0.5, 2), ANY);
             assertThat(SafeOrder.of(candidate, RACKS, Kits.full()).catchesBeforePain())
                     .isEqualTo(knee <= Math.toRadians(100));
             assertThat(knee > Math.toRadians(100)).isEqualTo(bottom == 0.60);

@@ -23,7 +23,6 @@ import counterpull.engine.regression.Examples;
 import counterpull.engine.strength.LimbStrength;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** What a search lists, keeps apart, leaves out and says about the rest. */
@@ -43,7 +42,7 @@ class SearchTest {
         List<String> lines = new ArrayList<>();
         for (Ranking ranking : choice.rankings()) {
             for (Candidate c : ranking.all()) {
-                lines.add(ranking.strategy() + " " + c.plates() + " " + c.lines() + " " + c.shortfall());
+                lines.add(ranking.strategy() + " " + c.plates() + " " + c.lines() + " " + c.shortfallOverOwnRange());
             }
         }
         for (SplitSetup split : choice.splits()) {
@@ -63,7 +62,8 @@ class SearchTest {
             Verdict again = Judge.of(candidate.profile(), USUAL.goal());
             assertThat(again).isEqualTo(candidate.verdict());
             assertThat(again.feasible()).isTrue();
-            assertThat(candidate.shortfall()).isEqualTo(again.shortfall());
+            // laid-out terms add up in another order than the profile
+            assertThat(candidate.shortfallOverOwnRange()).isCloseTo(again.shortfall(), within(1e-12));
             assertThat(candidate.profile().task().loading()).isEqualTo(candidate.loading());
         }
     }
@@ -93,8 +93,8 @@ class SearchTest {
             double before = 0;
             for (Candidate candidate : ranking.all()) {
                 // ties nearer than 1e-12 are ordered by peak effort
-                assertThat(candidate.shortfall()).isGreaterThanOrEqualTo(before - 1e-12);
-                before = candidate.shortfall();
+                assertThat(candidate.shortfallOverOwnRange()).isGreaterThanOrEqualTo(before - 1e-12);
+                before = candidate.shortfallOverOwnRange();
             }
             List<Candidate> best = ranking.best(4);
             assertThat(best.get(0)).isEqualTo(ranking.all().get(0));
@@ -104,9 +104,11 @@ class SearchTest {
                 }
             }
         }
-        double least =
-                all(FOUND).stream().mapToDouble(Candidate::shortfall).min().orElseThrow();
-        assertThat(FOUND.best().orElseThrow().shortfall()).isEqualTo(least);
+        double least = all(FOUND).stream()
+                .mapToDouble(Candidate::shortfallOverOwnRange)
+                .min()
+                .orElseThrow();
+        assertThat(FOUND.best().orElseThrow().shortfallOverOwnRange()).isEqualTo(least);
     }
 
     @Test
@@ -300,7 +302,7 @@ class SearchTest {
         PressTask task = Trials.with(Trials.task(LimbStrength.none()), 11);
         Choice choice = Kits.found(Kits.question(task, Kits.goal(0.6, 0.7), Kits.full(), Strategy.LOAD_ALONE));
         assertThat(all(choice)).isNotEmpty().allSatisfy(c -> {
-            assertThat(c.shortfall()).isNaN();
+            assertThat(c.shortfallOverOwnRange()).isNaN();
             assertThat(c.verdict().unknown()).isEqualTo(22);
         });
         // fewest pieces first: nothing else is known to choose by
@@ -310,9 +312,9 @@ class SearchTest {
     @Test
     void aSetupOfWhichNothingIsKnownNeverHidesOneThatIs() {
         Candidate any = all(FOUND).get(0);
-        Verdict nothing = new Verdict(Double.NaN, Optional.empty(), 22, List.of());
+        Candidate.Score nothing = new Candidate.Score(Double.NaN, Double.NaN, -1);
         Ranking unknown = new Ranking(Strategy.LOAD_ALONE);
-        unknown.add(new Candidate(any.place(), any.plates(), any.lines(), nothing));
+        unknown.add(new Candidate(any.place(), any.plates(), any.lines(), any.goal(), nothing));
         Ranking known = new Ranking(Strategy.RELIEVE_LOW);
         known.add(any);
         Choice choice =
@@ -354,10 +356,11 @@ class SearchTest {
             double inside = candidate.verdict().shortfall();
             if (candidate.place().stroke().bottom() > 0.7) {
                 double mean = ((21 - below) * inside * inside + below * 0.09) / 21;
-                assertThat(candidate.shortfall()).isCloseTo(Math.sqrt(mean), within(1e-12));
+                assertThat(candidate.shortfallOverOwnRange()).isCloseTo(Math.sqrt(mean), within(1e-12));
                 shallower++;
             } else {
-                assertThat(candidate.shortfall()).isEqualTo(inside);
+                // laid-out terms add up in another order than the profile
+                assertThat(candidate.shortfallOverOwnRange()).isCloseTo(inside, within(1e-12));
             }
         }
         assertThat(shallower).isPositive();

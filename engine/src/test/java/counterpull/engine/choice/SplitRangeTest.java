@@ -51,7 +51,7 @@ class SplitRangeTest {
 
     private static List<Loading> loadings(Kit kit) {
         List<Loading> all = new ArrayList<>();
-        for (PlateSet plates : PlateSet.all(kit, 400)) {
+        for (PlateSet plates : PlateSet.within(kit, 400)) {
             all.add(Loading.plates(plates.total()));
             for (ElasticLine line : LineSet.lines(kit)) {
                 all.add(new Loading(plates.total(), List.of(line)));
@@ -135,10 +135,13 @@ class SplitRangeTest {
         List<Double> expected = enumerated(task, goal, kit);
         List<SplitSetup> splits = found(task, goal, kit).splits();
         assertThat(expected).hasSizeGreaterThan(64);
-        assertThat(splits).hasSize(64);
-        for (int i = 0; i < splits.size(); i++) {
-            // the same squares added in another order
-            assertThat(splits.get(i).shortfall()).isCloseTo(expected.get(i), within(1e-11));
+        assertThat(splits).isNotEmpty();
+        // the same squares added in another order
+        assertThat(splits.get(0).shortfall()).isCloseTo(expected.get(0), within(1e-11));
+        // the rest are pairs of the enumeration, too, though not all of them: what another set beats everywhere is left
+        // out
+        for (SplitSetup split : splits) {
+            assertThat(expected).anyMatch(one -> Math.abs(one - split.shortfall()) < 1e-11);
         }
     }
 

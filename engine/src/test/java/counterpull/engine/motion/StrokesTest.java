@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import counterpull.engine.Fault;
 import counterpull.engine.Refusal;
+import counterpull.engine.planar.Vec;
 import counterpull.engine.profile.PressTask;
 import counterpull.engine.profile.Trials;
 import java.util.Random;
@@ -108,9 +109,11 @@ class StrokesTest {
         // thigh square to the rail: knee one thigh toward the head, and the shank from there to the ankle
         double thigh = leg.plateAt(leg.kneeAt(places[0]));
         assertThat(thigh).isCloseTo(places[0], within(1e-12));
-        double direction = leg.directionToAnkle(places[0]) + leg.angleAtHip(leg.kneeAt(places[0]));
-        // acos near 150° of knee flexion loses a digit or two
-        assertThat(direction).isCloseTo(Math.PI / 2, within(1e-12));
+        double knee = leg.kneeAt(places[0]);
+        Vec along = leg.alongThigh(places[0], new Vec(Math.cos(knee), Math.sin(knee)));
+        // a cosine near 150° of knee flexion loses a digit or two
+        assertThat(along.x()).isCloseTo(0, within(1e-12));
+        assertThat(along.y()).isCloseTo(1, within(1e-12));
         // this shank is longer than the thigh, so it stands square nowhere with the ankle on the head's side
         assertThat(places[1]).isNaN();
     }

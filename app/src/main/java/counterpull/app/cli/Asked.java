@@ -1,0 +1,28 @@
+package counterpull.app.cli;
+
+import counterpull.scenario.units.Dimension;
+import counterpull.scenario.units.QuantityText;
+import counterpull.scenario.units.Reading;
+import java.util.List;
+
+/** Quantities given as options. */
+final class Asked {
+    private Asked() {}
+
+    /** An angle with its unit, rad. */
+    static double angle(String option, String text) {
+        return read(option, text, Dimension.ANGLE, "75 deg");
+    }
+
+    /** A time with its unit, s. */
+    static double seconds(String option, String text) {
+        return read(option, text, Dimension.TIME, "30 s");
+    }
+
+    private static double read(String option, String text, Dimension wanted, String example) {
+        if (QuantityText.read(text, wanted) instanceof Reading.Read read) {
+            return read.quantity().si();
+        }
+        throw new BadInput(List.of(option + ": \"" + text + "\" is not read; write for instance \"" + example + "\""));
+    }
+}

@@ -1,0 +1,31 @@
+package counterpull.app.cli;
+
+import counterpull.scenario.Scenario;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
+/** Reads a scenario and says every problem in it. */
+@Command(
+        name = "read",
+        mixinStandardHelpOptions = true,
+        description = "Reads a scenario and says every problem in it, with line, key, value, unit and limit.")
+final class ReadCommand implements Callable<Integer> {
+    @Mixin
+    private ScenarioFiles files;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        Scenario scenario = files.read();
+        spec.commandLine()
+                .getOut()
+                .println("Good: " + scenario.client().name() + " on "
+                        + scenario.machine().name() + ".");
+        return Exit.GOOD;
+    }
+}

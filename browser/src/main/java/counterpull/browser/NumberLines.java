@@ -1,0 +1,48 @@
+package counterpull.browser;
+
+import counterpull.engine.body.Joint;
+import counterpull.engine.motion.Phase;
+import counterpull.engine.profile.LimbProfile;
+import counterpull.engine.profile.Profile;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The numbers of profiles as lines of text: a name, a tab, the value as the language writes it in full. */
+final class NumberLines {
+    private final List<String> lines = new ArrayList<>();
+
+    void add(String heading, Profile profile) {
+        for (Phase phase : Phase.values()) {
+            for (int i = 0; i < profile.positions(); i++) {
+                String place = heading + ", " + phase.words() + ", " + i;
+                add(place + ", force", profile.force(phase, i));
+                add(place + ", pull", profile.lines().get(0).tension(phase, i));
+                for (LimbProfile limb : profile.limbs()) {
+                    limb(place, limb, phase, i);
+                }
+            }
+        }
+        add(heading + ", inertial force", profile.turnaround().inertialForce());
+        add(heading + ", moving over held", profile.turnaround().movingOverHeld());
+    }
+
+    private void limb(String place, LimbProfile limb, Phase phase, int i) {
+        String whose = place + ", " + limb.side().words();
+        add(whose + ", push angle", limb.pushAngle(phase, i));
+        add(whose + ", kneecap stress", limb.kneecapStress(phase, i));
+        for (Joint joint : Joint.values()) {
+            String name = whose + " " + joint.words();
+            add(name + " angle", limb.angle(joint, i));
+            add(name + " torque", limb.torque(joint, phase, i));
+            add(name + " effort", limb.effort(joint, phase, i));
+        }
+    }
+
+    private void add(String name, double value) {
+        lines.add(name + "\t" + value);
+    }
+
+    List<String> all() {
+        return lines;
+    }
+}

@@ -1,0 +1,2 @@
+/** What a page asks of the engine, compiled to JavaScript. */
+package counterpull.browser;

@@ -1,0 +1,56 @@
+package counterpull.picture;
+
+import counterpull.engine.body.Joint;
+import counterpull.engine.planar.Vec;
+
+/** A small shape on a curve, so that colour is never alone. */
+public enum Marker {
+    NONE,
+    SQUARE,
+    CIRCLE,
+    TRIANGLE,
+    DIAMOND,
+    CROSS;
+
+    /** The marker of a joint: hip square, knee circle, ankle triangle. */
+    static Marker of(Joint joint) {
+        return switch (joint) {
+            case HIP -> SQUARE;
+            case KNEE -> CIRCLE;
+            case ANKLE -> TRIANGLE;
+        };
+    }
+
+    /** The hue of a joint. */
+    static Ink ink(Joint joint) {
+        return switch (joint) {
+            case HIP -> Ink.HIP;
+            case KNEE -> Ink.KNEE;
+            case ANKLE -> Ink.ANKLE;
+        };
+    }
+
+    void draw(Svg svg, Vec at, double r, Ink ink) {
+        Pen rim = Pen.of(Ink.PAPER, 1);
+        switch (this) {
+            case NONE -> {}
+            case CIRCLE -> svg.circle(at, r, Fill.of(ink), rim);
+            case SQUARE -> svg.rect(new Box(at.x() - r, at.y() - r, 2 * r, 2 * r), Fill.of(ink), rim);
+            case TRIANGLE -> svg.path(polygon(at, r * 1.25, 3, -Math.PI / 2), Fill.of(ink), rim);
+            case DIAMOND -> svg.path(polygon(at, r * 1.25, 4, 0), Fill.of(ink), rim);
+            case CROSS -> {
+                svg.line(at.plus(new Vec(-r, -r)), at.plus(new Vec(r, r)), Pen.of(ink, 1.6));
+                svg.line(at.plus(new Vec(-r, r)), at.plus(new Vec(r, -r)), Pen.of(ink, 1.6));
+            }
+        }
+    }
+
+    private static PathData polygon(Vec at, double r, int corners, double from) {
+        PathData path = new PathData();
+        for (int i = 0; i < corners; i++) {
+            Vec corner = at.plus(Vec.unit(from + 2 * Math.PI * i / corners).times(r));
+            path = i == 0 ? path.move(corner) : path.line(corner);
+        }
+        return path.close();
+    }
+}

@@ -1,0 +1,60 @@
+package counterpull.picture;
+
+import counterpull.engine.Require;
+
+/** One value at each point of a range, in SI; NaN where it is not known. Read-only. */
+public final class Series {
+    private final double[] x;
+    private final double[] y;
+
+    /**
+     * A series.
+     *
+     * @param x where: knee angle, rad
+     * @param y what, SI; as long as x; NaN or infinite where there is no value
+     */
+    public Series(double[] x, double[] y) {
+        Require.within(y.length, new Require.Limits(x.length, x.length), "values of a series", "");
+        this.x = x.clone();
+        this.y = y.clone();
+    }
+
+    /** How many points. */
+    public int size() {
+        return x.length;
+    }
+
+    /** Knee angle of point i, rad. */
+    public double x(int i) {
+        return x[i];
+    }
+
+    /** Value at point i, SI. */
+    public double y(int i) {
+        return y[i];
+    }
+
+    /** Whether there is a value at point i. */
+    public boolean known(int i) {
+        return Math.abs(y[i]) <= Double.MAX_VALUE;
+    }
+
+    /** Whether there is a value anywhere. */
+    public boolean anyKnown() {
+        for (int i = 0; i < y.length; i++) {
+            if (known(i)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** The last point with a value, or −1. */
+    int lastKnown() {
+        int i = y.length - 1;
+        while (i >= 0 && !known(i)) {
+            i--;
+        }
+        return i;
+    }
+}

@@ -1,0 +1,52 @@
+package counterpull.picture;
+
+import counterpull.engine.jointload.Kneecap;
+import counterpull.engine.motion.Phase;
+import counterpull.engine.profile.LimbProfile;
+import counterpull.engine.profile.Profile;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+
+/**
+ * Mean contact stress of one limb's kneecap joint along the range. Where the published contact area does not reach it is held
+ * constant and the stretch is hatched; where nothing is published there is a gap with a word.
+ */
+public final class StressChart {
+    private StressChart() {}
+
+    /** The chart of one limb, by its index in the profile. */
+    public static Chart of(Profile profile, int limb) {
+        LimbProfile leg = profile.limbs().get(limb);
+        Sampled sampled = new Sampled(profile);
+        List<Layer> layers = new ArrayList<>();
+        stretch(layers, profile, leg);
+        curve(layers, sampled.of(i -> leg.kneecapStress(Phase.LOWERING, i)), Phase.LOWERING, "");
+        curve(layers, sampled.of(i -> leg.kneecapStress(Phase.HELD, i)), Phase.HELD, "");
+        curve(layers, sampled.of(i -> leg.kneecapStress(Phase.LIFTING, i)), Phase.LIFTING, "nothing published here");
+        String title = "Kneecap joint stress, " + leg.side().words();
+        return new Chart(title, Chart.Measure.STRESS, Range.of(profile), layers, OptionalInt.empty());
+    }
+
+    private static void curve(List<Layer> layers, Series series, Phase phase, String gap) {
+        Stroke stroke = phase == Phase.LIFTING ? Stroke.ASKED : Stroke.ASKED_FINE;
+        Marker marker = phase == Phase.HELD ? Marker.CIRCLE : Marker.NONE;
+        Look look = Look.of(Ink.KNEE, stroke).marked(marker).heading(Heading.of(phase));
+        layers.add(new Layer.Curve(series, look, phase.words(), gap));
+    }
+
+    private static void stretch(List<Layer> layers, Profile profile, LimbProfile leg) {
+        int first = -1;
+        int last = -1;
+        for (int i = 0; i < profile.positions(); i++) {
+            if (leg.kneecapReach(i) == Kneecap.Reach.AREA_HELD) {
+                first = first < 0 ? i : first;
+                last = i;
+            }
+        }
+        if (first >= 0) {
+            layers.add(new Layer.Stretch(
+                    profile.drivingAngle(first), profile.drivingAngle(last), "beyond the published contact area"));
+        }
+    }
+}

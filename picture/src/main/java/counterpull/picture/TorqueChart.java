@@ -1,0 +1,113 @@
+package counterpull.picture;
+
+import counterpull.engine.body.Joint;
+import counterpull.engine.motion.Phase;
+import counterpull.engine.profile.LimbProfile;
+import counterpull.engine.profile.Profile;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+
+/**
+ * Torque asked of one joint of one limb (held, lifting, lowering) against the torque had, with its 90\u2009% band. A negative torque
+ * asks for the opposite action and is labelled so; there the strength of that action is drawn below zero.
+ */
+public final class TorqueChart {
+    private static final double SAME = 0.03;
+    private final LimbProfile limb;
+    private final Joint joint;
+    private final Sampled sampled;
+    private final List<Layer> layers = new ArrayList<>();
+
+    private TorqueChart(Profile profile, int limb, Joint joint) {
+        this.limb = profile.limbs().get(limb);
+        this.joint = joint;
+        sampled = new Sampled(profile);
+    }
+
+    /**
+     * The chart of one joint.
+     *
+     * @param profile the result
+     * @param limb index of the limb in the profile
+     * @param joint which joint
+     */
+    public static Chart of(Profile profile, int limb, Joint joint) {
+        TorqueChart chart = new TorqueChart(profile, limb, joint);
+        chart.had();
+        chart.asked();
+        chart.opposite();
+        String side = chart.limb.side().words();
+        String title = Words.sentence(side) + " " + joint.words() + ": torque asked and had";
+        return new Chart(title, Chart.Measure.TORQUE, Range.of(profile), chart.layers, OptionalInt.empty());
+    }
+
+    private void had() {
+        Series held = sampled.of(i -> limb.named(joint, Phase.HELD, i));
+        Series lifting = sampled.of(i -> limb.named(joint, Phase.LIFTING, i));
+        Series low = sampled.of(i -> held.y(i) / limb.bandFactor(joint, i));
+        Series high = sampled.of(i -> held.y(i) * limb.bandFactor(joint, i));
+        Ink ink = Marker.ink(joint);
+        if (!held.anyKnown()) {
+            layers.add(new Layer.Note("strength not known here", Layer.Note.Place.MIDDLE));
+            return;
+        }
+        layers.add(new Layer.Band(low, high, ink));
+        boolean same = same(held, lifting);
+        String word = same ? "has (band: 90\u2009%)" : "has, held or lowering (band: 90\u2009%)";
+        layers.add(new Layer.Curve(held, Look.of(ink, Stroke.HAD), word, "strength not known"));
+        if (!same) {
+            Look fine = Look.of(ink, Stroke.HAD_FINE).heading(Heading.TO_TOP);
+            layers.add(new Layer.Curve(lifting, fine, "has, lifting"));
+        }
+    }
+
+    private static boolean same(Series one, Series other) {
+        for (int i = 0; i < one.size(); i++) {
+            if (Math.abs(one.y(i) - other.y(i)) > SAME * one.y(i)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private void asked() {
+        asked(Phase.LOWERING, Stroke.ASKED_FINE, "asked, lowering");
+        asked(Phase.HELD, Stroke.ASKED_FINE, "asked, held");
+        asked(Phase.LIFTING, Stroke.ASKED, "asked, lifting");
+    }
+
+    private void asked(Phase phase, Stroke stroke, String word) {
+        Marker marker = phase == Phase.HELD ? Marker.of(joint) : Marker.NONE;
+        Look look = Look.of(Marker.ink(joint), stroke).marked(marker).heading(Heading.of(phase));
+        layers.add(new Layer.Curve(sampled.of(i -> limb.torque(joint, phase, i)), look, word));
+    }
+
+    private void opposite() {
+        boolean reverses = false;
+        for (Phase phase : Phase.values()) {
+            for (int i = 0; i < sampled.profile().positions(); i++) {
+                reverses |= limb.torque(joint, phase, i) < 0;
+            }
+        }
+        if (!reverses) {
+            return;
+        }
+        layers.add(new Layer.Note("below 0: " + joint.opposite().words() + " is asked", Layer.Note.Place.BELOW_ZERO));
+        Series strength = sampled.of(this::oppositeHad);
+        if (strength.anyKnown()) {
+            Look look = Look.of(Marker.ink(joint), Stroke.HAD);
+            layers.add(
+                    new Layer.Curve(strength, look, "has, " + joint.opposite().words()));
+        }
+    }
+
+    private double oppositeHad(int i) {
+        for (Phase phase : new Phase[] {Phase.LIFTING, Phase.HELD, Phase.LOWERING}) {
+            if (limb.torque(joint, phase, i) < 0) {
+                return -limb.had(joint, phase, i);
+            }
+        }
+        return Double.NaN;
+    }
+}

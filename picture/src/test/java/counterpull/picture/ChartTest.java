@@ -1,0 +1,183 @@
+package counterpull.picture;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import counterpull.engine.body.Joint;
+import counterpull.engine.motion.Phase;
+import counterpull.engine.profile.Profile;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.w3c.dom.Element;
+
+class ChartTest {
+    private static List<Chart> charts() {
+        Profile plain = Setups.plain();
+        Profile both = Setups.both();
+        List<Chart> all = new ArrayList<>();
+        for (Joint joint : Joint.values()) {
+            all.add(TorqueChart.of(plain, 0, joint).at(30));
+            all.add(TorqueChart.of(both, 1, joint));
+        }
+        all.add(EffortChart.of(both, Setups.goal()));
+        all.add(EffortChart.of(both, Setups.goal(), plain));
+        all.add(ForceChart.of(both, Phase.LIFTING));
+        all.add(ForceChart.of(both, Phase.HELD));
+        all.add(StressChart.of(plain, 0));
+        all.add(ComparisonChart.of(plain, both, Setups.goal()));
+        return all;
+    }
+
+    @Test
+    void labelsDoNotMeetOnPageOrCard() {
+        for (Size size : new Size[] {Size.CHART, Size.CARD}) {
+            for (Chart chart : charts()) {
+                apart(Drawn.of(chart.svg(View.light(size))).words(), chart.title() + size);
+            }
+        }
+    }
+
+    private static void apart(List<Drawn.Word> words, String where) {
+        for (int i = 0; i < words.size(); i++) {
+            for (int j = 0; j < i; j++) {
+                assertThat(words.get(i).box().overlaps(words.get(j).box()))
+                        .as(where + ": " + words.get(i).text() + " / "
+                                + words.get(j).text())
+                        .isFalse();
+            }
+        }
+    }
+
+    @Test
+    void lettersAreNeverTooSmallAndSizesAreWhole() {
+        for (Chart chart : charts()) {
+            Drawn drawn = Drawn.of(chart.svg(View.light(Size.CARD)));
+            for (Element text : drawn.all("text")) {
+                assertThat(Drawn.number(text, "font-size")).isGreaterThanOrEqualTo(11);
+            }
+            assertThat(drawn.root().getAttribute("width")).isEqualTo("400");
+            assertThat(drawn.root().getAttribute("viewBox")).isEqualTo("0 0 400 240");
+        }
+    }
+
+    @Test
+    void whatIsNotKnownLeavesAGapAndAWord() {
+        double[] x = new double[21];
+        double[] y = new double[21];
+        for (int i = 0; i < 21; i++) {
+            x[i] = 1.5 - 0.06 * i;
+            y[i] = i > 5 && i < 14 ? Double.NaN : 10 + i;
+        }
+        Series series = new Series(x, y);
+        Layer curve = new Layer.Curve(series, Look.of(Ink.KNEE, Stroke.ASKED), "asked", "not known here");
+        Range range = Range.of(Setups.plain());
+        Chart chart = new Chart("gap", Chart.Measure.TORQUE, range, List.of(curve), OptionalInt.empty());
+        Drawn drawn = Drawn.of(chart.svg(View.light(Size.CHART)));
+        String path = drawn.in("layers", "path").get(0).getAttribute("d");
+        assertThat(path.chars().filter(c -> c == 'M').count()).isEqualTo(2);
+        assertThat(path.chars().filter(c -> c == 'L').count()).isEqualTo(5 + 6);
+        assertThat(drawn.words()).anyMatch(word -> word.text().equals("not known here"));
+        assertThat(path).doesNotContain("NaN");
+    }
+
+    @Test
+    void curvesStayInsideThePlot() {
+        for (Chart chart : charts()) {
+            Drawn drawn = Drawn.of(chart.svg(View.light(Size.CHART)));
+            Pattern point = Pattern.compile("(-?[0-9.]+) (-?[0-9.]+)");
+            for (Element path : drawn.in("layers", "path")) {
+                Matcher matcher = point.matcher(path.getAttribute("d"));
+                while (matcher.find()) {
+                    // markers and arrow heads may reach a few px over the frame (left 46, top 50)
+                    assertThat(Double.parseDouble(matcher.group(1))).isBetween(38.0, 640.0 - 164 + 8);
+                    assertThat(Double.parseDouble(matcher.group(2))).isBetween(42.0, 360.0 - 60 + 8);
+                }
+            }
+        }
+    }
+
+    @Test
+    void coloursAreTokensOnly() {
+        Set<String> tokens = new HashSet<>();
+        for (Ink ink : Ink.values()) {
+            tokens.add(Palette.DARK.of(ink));
+        }
+        for (Chart chart : charts()) {
+            Matcher colour = Pattern.compile("#[0-9a-f]{3,6}")
+                    .matcher(chart.svg(View.light(Size.CHART).with(Palette.DARK)));
+            while (colour.find()) {
+                assertThat(tokens).contains(colour.group());
+            }
+        }
+    }
+
+    @Test
+    void thePartsThatAreDrawnAddUpToTheTotal() {
+        for (Profile profile : List.of(Setups.both(), Setups.seatRides())) {
+            for (Phase phase : Phase.values()) {
+                List<Layer> layers = ForceChart.of(profile, phase).layers();
+                double sum = 0;
+                for (Layer part : layers.subList(0, layers.size() - 1)) {
+                    sum += ((Layer.Curve) part).series().y(20);
+                }
+                double total =
+                        ((Layer.Curve) layers.get(layers.size() - 1)).series().y(20);
+                // rounding of a sum of a dozen terms
+                assertThat(sum).isCloseTo(total, within(1e-9 * total));
+            }
+        }
+    }
+
+    @Test
+    void aPersonOfWhomNothingIsKnownStillGetsCharts() {
+        Profile unknown = Setups.unknown();
+        for (Joint joint : Joint.values()) {
+            Drawn drawn = Drawn.of(TorqueChart.of(unknown, 0, joint).svg(View.light(Size.CARD)));
+            assertThat(drawn.words()).anyMatch(word -> word.text().equals("strength not known here"));
+        }
+        Drawn effort = Drawn.of(EffortChart.of(unknown, Setups.goal()).svg(View.light(Size.CHART)));
+        assertThat(effort.words()).anyMatch(word -> word.text().equals("hip: effort not known"));
+        assertThat(effort.words()).anyMatch(word -> word.text().equals("knee flexion: strength not known, drawn as 0"));
+        apart(effort.words(), "unknown");
+    }
+
+    @Test
+    void manyPicturesCanStandInOnePage() {
+        for (Chart chart : charts()) {
+            assertThat(chart.svg(View.light(Size.CHART))).doesNotContain(" id=").doesNotContain("url(");
+        }
+    }
+
+    @Test
+    void theReadersUnitIsOnTheAxis() {
+        Chart chart = TorqueChart.of(Setups.plain(), 0, Joint.KNEE);
+        assertThat(chart.svg(View.light(Size.CHART).with(Wording.inchPound())))
+                .contains("lbf·ft")
+                .contains("mark, in");
+        assertThat(chart.svg(View.light(Size.CHART))).contains("N·m").contains("mark, cm");
+    }
+
+    @Test
+    void aNegativeTorqueIsNamedByTheActionItAsksFor() {
+        assertThat(TorqueChart.of(Setups.plain(), 0, Joint.KNEE).svg(View.light(Size.CHART)))
+                .contains("below 0: knee flexion is asked");
+        assertThat(TorqueChart.of(Setups.plain(), 0, Joint.ANKLE).svg(View.light(Size.CHART)))
+                .doesNotContain("below 0");
+    }
+
+    @Test
+    void wordsFromOutsideAreEscapedAndCut() {
+        String name = "Maximiliane <script>alert(1)</script> von & zu \"Wolkenstein-Trostburg\" ".repeat(3);
+        Chart chart = ForceChart.of(Setups.plain(), Phase.HELD).titled(name);
+        String svg = chart.svg(View.light(Size.CARD));
+        assertThat(svg).doesNotContain("<script>").contains("&lt;script&gt;");
+        assertThat(Drawn.of(svg).words().get(0).text()).endsWith("…");
+        apart(Drawn.of(svg).words(), name);
+    }
+}

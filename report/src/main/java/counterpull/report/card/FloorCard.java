@@ -1,0 +1,82 @@
+package counterpull.report.card;
+
+import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
+import counterpull.report.Findings;
+import counterpull.report.Setup;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+
+/** Writes the floor card: one A4 page for each chosen setup, in letters that can be read at arm's length. */
+public final class FloorCard {
+    private static final String BUILT_IN =
+            "The card uses the PDF's built-in fonts, because DejaVu Sans was not found: a few signs stand as words.";
+    private static final String TOO_LONG =
+            "The card did not fit on one page: shorten the longest names of seat, row, rubber or anchors.";
+
+    private FloorCard() {}
+
+    /**
+     * The card of the first chosen setup.
+     *
+     * @param findings what it shows
+     * @param to where the PDF goes; left open
+     * @return notes for whoever asked for it; usually none
+     */
+    public static List<String> pdf(Findings findings, OutputStream to) throws IOException {
+        return pdf(findings, findings.first(), to);
+    }
+
+    /** The card of one of the chosen setups. */
+    public static List<String> pdf(Findings findings, Setup setup, OutputStream to) throws IOException {
+        return write(findings, setup, CardFonts.found(), to);
+    }
+
+    static List<String> write(Findings findings, Setup setup, Optional<CardFonts> fonts, OutputStream to)
+            throws IOException {
+        List<String> notes = new ArrayList<>();
+        if (fonts.isEmpty()) {
+            notes.add(BUILT_IN);
+        }
+        byte[] pdf = new byte[0];
+        int pages = Integer.MAX_VALUE;
+        for (Density density : Density.values()) {
+            if (pages > 1) {
+                String markup = CardPage.of(findings, setup, density, CardFigure.of(setup, density));
+                pdf = rendered(fonts.isEmpty() ? PlainSigns.of(markup) : markup, fonts);
+                pages = pages(pdf);
+            }
+        }
+        if (pages > 1) {
+            notes.add(TOO_LONG);
+        }
+        to.write(pdf);
+        return notes;
+    }
+
+    private static byte[] rendered(String markup, Optional<CardFonts> fonts) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        PdfRendererBuilder builder = new PdfRendererBuilder();
+        builder.withHtmlContent(markup, "");
+        fonts.ifPresent(found -> {
+            builder.useFont(found.regular(), "Card", 400, PdfRendererBuilder.FontStyle.NORMAL, true);
+            builder.useFont(found.bold(), "Card", 700, PdfRendererBuilder.FontStyle.NORMAL, true);
+        });
+        try (BatikSVGDrawer drawer = new BatikSVGDrawer()) {
+            builder.useSVGDrawer(drawer).toStream(out).run();
+        }
+        return out.toByteArray();
+    }
+
+    private static int pages(byte[] pdf) throws IOException {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            return document.getNumberOfPages();
+        }
+    }
+}

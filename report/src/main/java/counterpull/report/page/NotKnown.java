@@ -1,0 +1,97 @@
+package counterpull.report.page;
+
+import counterpull.engine.body.Action;
+import counterpull.engine.body.Joint;
+import counterpull.engine.jointload.Kneecap;
+import counterpull.engine.motion.Phase;
+import counterpull.engine.profile.LimbProfile;
+import counterpull.engine.profile.Profile;
+import counterpull.report.Setup;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What the numbers do not say. */
+final class NotKnown implements Section {
+    @Override
+    public void write(Desk desk) {
+        desk.html().open("section").put("h2", "What is not known");
+        for (Setup setup : desk.findings().chosen()) {
+            List<String> gaps = gaps(setup);
+            desk.html().open("ul");
+            gaps.forEach(gap -> desk.html().put("li", gap));
+            desk.html().close();
+        }
+        desk.html().close().line();
+    }
+
+    private static List<String> gaps(Setup setup) {
+        List<String> gaps = new ArrayList<>();
+        Profile profile = setup.profile();
+        int looked = 2 * profile.positions();
+        if (setup.verdict().unknown() > 0) {
+            gaps.add("At " + setup.verdict().unknown() + " of " + looked
+                    + " positions and moving phases no effort is known"
+                    + " for any named joint: they count in neither target nor ceiling.");
+        }
+        for (LimbProfile limb : profile.limbs()) {
+            for (Joint joint : Joint.values()) {
+                strength(gaps, limb, joint, profile.positions());
+            }
+            kneecap(gaps, limb, profile.positions());
+        }
+        gaps.add("A torque is net of all muscles around a joint; muscles that cross two joints, fatigue, and what a"
+                + " surgeon has changed are not in it.");
+        gaps.add("Friction of the rails follows the weight alone; what pulls or pushes across them is not added.");
+        return gaps;
+    }
+
+    private static void strength(List<String> gaps, LimbProfile limb, Joint joint, int positions) {
+        String whose = limb.side().words() + " ";
+        if (limb.limb().strength().of(joint.action()).isEmpty()) {
+            gaps.add("Strength of " + whose + joint.action().words() + " is not known anywhere.");
+            return;
+        }
+        int unknown = 0;
+        for (int i = 0; i < positions; i++) {
+            unknown += Double.isNaN(limb.effort(joint, Phase.LIFTING, i)) ? 1 : 0;
+        }
+        if (unknown > 0) {
+            gaps.add("Effort of the " + whose + joint.words() + " is not known at " + unknown + " of " + positions
+                    + " positions while lifting: its strength there lies outside what was measured or published.");
+        }
+        Action opposite = joint.opposite();
+        if (limb.limb().strength().of(opposite).isEmpty() && asks(limb, joint, positions)) {
+            gaps.add("Somewhere " + whose + opposite.words()
+                    + " is asked for, and nothing is known of it: its effort counts" + " as none.");
+        }
+    }
+
+    private static boolean asks(LimbProfile limb, Joint joint, int positions) {
+        for (Phase phase : Phase.values()) {
+            for (int i = 0; i < positions; i++) {
+                if (limb.torque(joint, phase, i) < 0) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private static void kneecap(List<String> gaps, LimbProfile limb, int positions) {
+        int held = 0;
+        int absent = 0;
+        for (int i = 0; i < positions; i++) {
+            held += limb.kneecapReach(i) == Kneecap.Reach.AREA_HELD ? 1 : 0;
+            absent += limb.kneecapReach(i) == Kneecap.Reach.ABSENT ? 1 : 0;
+        }
+        String whose = "Kneecap load, " + limb.side().words() + ": ";
+        if (held > 0) {
+            gaps.add(whose + "at " + held + " of " + positions
+                    + " positions the contact area is held at its last published"
+                    + " value (60° of knee bend), so the stress there may be too low.");
+        }
+        if (absent > 0) {
+            gaps.add(whose + "nothing is published for " + absent + " of " + positions + " positions.");
+        }
+    }
+}

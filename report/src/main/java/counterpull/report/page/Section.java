@@ -1,0 +1,7 @@
+package counterpull.report.page;
+
+/** A part of the page. */
+interface Section {
+    /** Writes itself. */
+    void write(Desk desk);
+}

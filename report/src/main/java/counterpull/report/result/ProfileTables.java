@@ -1,0 +1,76 @@
+package counterpull.report.result;
+
+import counterpull.engine.motion.Phase;
+import counterpull.engine.profile.Profile;
+import counterpull.report.table.Csv;
+import counterpull.report.table.Table;
+import counterpull.report.table.TextTable;
+import counterpull.report.table.UnitSet;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Everything that a profile says, as tables. */
+public final class ProfileTables {
+    private ProfileTables() {}
+
+    /** One long table: a row for every limb, phase and position, a column for everything that is said there. */
+    public static Table everything(Profile profile) {
+        List<Field> fields = new ArrayList<>(PlaceFields.whose());
+        fields.addAll(PlaceFields.where());
+        fields.addAll(Group.everything(profile));
+        return table("everything", fields, Spot.all(profile), 7);
+    }
+
+    /** One group of one limb in one phase, all positions, led by knee bend and tape mark. */
+    public static Table of(Profile profile, Group group, int limb, Phase phase) {
+        List<Field> fields = new ArrayList<>(PlaceFields.shortly());
+        int leading = fields.size();
+        fields.addAll(group.fields(profile));
+        String title = profile.limbs().get(limb).side().words() + " leg, " + phase.words() + ": " + group.words();
+        return table(title, fields, Spot.along(profile, limb, phase), leading);
+    }
+
+    /** {@link #everything} as CSV. */
+    public static String csv(Profile profile, UnitSet units) {
+        return Csv.of(everything(profile), units);
+    }
+
+    /** What the columns of {@link #csv} are, as CSV. */
+    public static String dictionary(Profile profile, UnitSet units) {
+        return Csv.dictionary(everything(profile), units);
+    }
+
+    /** The tables for a terminal. */
+    public static String text(Profile profile, TextChoice choice) {
+        StringBuilder out = new StringBuilder();
+        int[] rows = evenly(profile.positions(), choice.positions());
+        for (int limb = 0; limb < profile.limbs().size(); limb++) {
+            for (Phase phase : Phase.values()) {
+                for (Group group : Group.values()) {
+                    if (choice.groups().contains(group)
+                            && !group.fields(profile).isEmpty()) {
+                        Table table = of(profile, group, limb, phase).only(rows).withoutEmpty();
+                        out.append(out.isEmpty() ? "" : "\n")
+                                .append(TextTable.of(table, choice.units(), choice.width()));
+                    }
+                }
+            }
+        }
+        return out.toString();
+    }
+
+    /** {@code wanted} of {@code all} places, first and last among them, as evenly spread as whole numbers allow. */
+    public static int[] evenly(int all, int wanted) {
+        int count = Math.min(all, Math.max(2, wanted));
+        int[] chosen = new int[count];
+        for (int i = 0; i < count; i++) {
+            chosen[i] = (int) Math.round((double) i * (all - 1) / (count - 1));
+        }
+        return chosen;
+    }
+
+    private static Table table(String title, List<Field> fields, List<Spot> spots, int leading) {
+        return new Table(
+                title, fields.stream().map(field -> field.column(spots)).toList(), leading);
+    }
+}

@@ -1,0 +1,80 @@
+package counterpull.report.result;
+
+import counterpull.engine.profile.Why;
+import counterpull.report.table.Decimals;
+import counterpull.report.table.Measure;
+import counterpull.report.table.Scale;
+import counterpull.report.table.UnitSet;
+import counterpull.report.table.Wrap;
+import java.util.List;
+
+/** Why a number is what it is, in lines that add up to it. */
+public final class WhyText {
+    private static final int AMOUNT_DIGITS = 3;
+
+    private WhyText() {}
+
+    /**
+     * The number, its formula, its summands and their sum.
+     *
+     * @param title what the number is ("right knee extension, lifting, at 90°")
+     * @param why what it is made of
+     * @param units in which units
+     * @param width characters in a line
+     */
+    public static String of(String title, Why why, UnitSet units, int width) {
+        Scale scale = measure(why).in(units);
+        StringBuilder out = new StringBuilder();
+        out.append(title)
+                .append(": ")
+                .append(measure(why).words(why.value(), units))
+                .append('\n');
+        out.append(Wrap.block(why.formula(), width, "  "));
+        int digits = digits(why, scale);
+        for (Why.Summand summand : why.summands()) {
+            out.append(line(summand, scale, digits, width));
+        }
+        out.append("  ").append("─".repeat(digits)).append('\n');
+        out.append("  ").append(right(scale.fixed(sum(why.summands())), digits));
+        out.append(' ').append(scale.unit()).append("  sum\n");
+        return out.append(Wrap.block("Source: " + why.source(), width, "  ")).toString();
+    }
+
+    private static Measure measure(Why why) {
+        return why.unit().equals("N") ? Measure.FORCE : Measure.TORQUE;
+    }
+
+    private static int digits(Why why, Scale scale) {
+        int most = scale.fixed(why.value()).length();
+        for (Why.Summand summand : why.summands()) {
+            most = Math.max(most, scale.fixed(summand.value()).length());
+        }
+        return most;
+    }
+
+    private static String line(Why.Summand summand, Scale scale, int digits, int width) {
+        String how = summand.amount() == 1
+                ? summand.part().words() + ": " + summand.label()
+                : summand.part().words() + ": " + summand.label() + ", " + trimmed(summand.amount()) + " × "
+                        + scale.fixed(summand.perUnit()) + " " + scale.unit();
+        String lead = "  " + right(scale.fixed(summand.value()), digits) + " " + scale.unit() + "  ";
+        List<String> lines = Wrap.lines(how, Math.max(20, width - lead.length()));
+        return lead + String.join("\n" + " ".repeat(lead.length()), lines) + "\n";
+    }
+
+    private static String trimmed(double amount) {
+        return Decimals.exact(Double.parseDouble(Decimals.fixed(amount, AMOUNT_DIGITS)));
+    }
+
+    private static String right(String text, int width) {
+        return " ".repeat(Math.max(0, width - text.length())) + text;
+    }
+
+    private static double sum(List<Why.Summand> summands) {
+        double sum = 0;
+        for (Why.Summand summand : summands) {
+            sum += summand.value();
+        }
+        return sum;
+    }
+}

@@ -1,0 +1,2 @@
+/** A profile as tables, text, CSV and JSON. */
+package counterpull.report.result;

@@ -1,0 +1,120 @@
+package counterpull.report.words;
+
+import counterpull.engine.body.Joint;
+import counterpull.engine.choice.Goal;
+import counterpull.engine.motion.Phase;
+import counterpull.engine.profile.LimbProfile;
+import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PushCheck;
+import counterpull.engine.profile.Turnaround;
+import counterpull.report.table.Measure;
+import counterpull.report.table.UnitSet;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What has to be said about a profile beside its numbers: the push, the turn, what is not known. */
+public final class ProfileWords {
+    private final Profile profile;
+    private final Goal goal;
+    private final UnitSet units;
+
+    /** For one profile against one goal in a reader's units. */
+    public ProfileWords(Profile profile, Goal goal, UnitSet units) {
+        this.profile = profile;
+        this.goal = goal;
+        this.units = units;
+    }
+
+    /** Whether the answer depends on how they push. */
+    public String push() {
+        PushCheck check = PushCheck.of(profile, goal.joints());
+        String told = profile.task().pushing().push().words() + ", give or take "
+                + Measure.ANGLE.words(check.spread(), units);
+        if (!check.matters(goal.ceiling())) {
+            return "However they push (" + told + "), the limiting joint stays the same and the ceiling is kept: at most "
+                    + Measure.EFFORT.words(check.peak(), units) + ".";
+        }
+        String changes = check.changes() > 0
+                ? " The limiting joint changes at " + check.changes() + " of " + check.looked() + " places looked at."
+                : "";
+        String ceiling = check.peak() > goal.ceiling()
+                ? " Effort reaches " + Measure.EFFORT.words(check.peak(), units) + ", past the ceiling of "
+                        + Measure.EFFORT.words(goal.ceiling(), units) + "."
+                : "";
+        return "This answer depends on how they push (" + told + ")." + changes + ceiling;
+    }
+
+    /** What starting and stopping the mass adds near the bottom. */
+    public String turn() {
+        Turnaround turn = profile.turnaround();
+        return "Starting and stopping the mass near the bottom takes "
+                + Measure.FORCE.words(turn.inertialForce(), units)
+                + "; the largest push there is " + Measure.FORCE.words(turn.total(), units)
+                + ". Moving over held still at the same place: at most "
+                + Math.round(turn.movingOverHeld() * 1000) / 1000.0 + ".";
+    }
+
+    /** Where strength, and so effort, is not known; a sentence for each joint that has such a place. */
+    public List<String> unknown() {
+        List<String> words = new ArrayList<>();
+        for (LimbProfile limb : profile.limbs()) {
+            for (Joint joint : goal.joints()) {
+                String where = unknown(limb, joint);
+                if (!where.isEmpty()) {
+                    words.add(where);
+                }
+            }
+        }
+        return words;
+    }
+
+    private String unknown(LimbProfile limb, Joint joint) {
+        int first = -1;
+        int last = -1;
+        int count = 0;
+        for (int i = 0; i < profile.positions(); i++) {
+            if (Double.isNaN(limb.effort(joint, Phase.HELD, i))) {
+                first = first < 0 ? i : first;
+                last = i;
+                count++;
+            }
+        }
+        if (count == 0) {
+            return "";
+        }
+        String who = limb.side().words() + " " + joint.words();
+        if (count == profile.positions()) {
+            return "Strength of the " + who + " is not known anywhere in this range, so it counts in no effort; "
+                    + "limits on its torque still hold.";
+        }
+        return "Strength of the " + who + " is not known between knee "
+                + Measure.ANGLE.words(profile.drivingAngle(first), units) + " and "
+                + Measure.ANGLE.words(profile.drivingAngle(last), units)
+                + ": outside what its source or tests cover, so it counts in no effort there.";
+    }
+
+    /** Opposite actions that are asked for and of which nothing is known: their effort counts as 0. */
+    public List<String> unjudged() {
+        List<String> words = new ArrayList<>();
+        for (LimbProfile limb : profile.limbs()) {
+            for (Joint joint : goal.joints()) {
+                if (limb.limb().strength().of(joint.opposite()).isEmpty() && asksOpposite(limb, joint)) {
+                    words.add("The " + limb.side().words() + " leg is asked for "
+                            + joint.opposite().words() + ", of which nothing is known: it counts as no effort.");
+                }
+            }
+        }
+        return words;
+    }
+
+    private boolean asksOpposite(LimbProfile limb, Joint joint) {
+        for (Phase phase : Phase.values()) {
+            for (int i = 0; i < profile.positions(); i++) {
+                if (limb.torque(joint, phase, i) < 0) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+}

@@ -1,0 +1,50 @@
+package counterpull.scenario.fields;
+
+import counterpull.engine.Refusal;
+import counterpull.scenario.problem.Code;
+import counterpull.scenario.problem.Found;
+import counterpull.scenario.problem.Place;
+import counterpull.scenario.problem.Problem;
+import counterpull.scenario.units.Unit;
+import counterpull.scenario.units.Units;
+import counterpull.scenario.units.Written;
+import java.util.Optional;
+
+/** Says an engine's refusal in a person's units. */
+public final class Refusals {
+    private Refusals() {}
+
+    /** The problem at that place. */
+    public static Problem problem(Refusal refusal, Place place) {
+        String unit = written(refusal.value(), refusal.unit()).label();
+        String value = shown(refusal.value(), refusal.unit());
+        String limit = shown(refusal.limit(), refusal.unit());
+        String numbers = limit.isEmpty() ? value : value + ", limit " + limit;
+        String hint = numbers.isEmpty() ? "" : "It is " + numbers;
+        return new Problem(
+                Code.of(refusal.fault()), place, new Found(value, unit, limit), sentence(refusal, limit), hint);
+    }
+
+    /** Sentences of limits carry SI numbers; they are said again without them. */
+    private static String sentence(Refusal refusal, String limit) {
+        return switch (refusal.fault()) {
+            case OUTSIDE_LIMITS ->
+                refusal.quantity()
+                        + (refusal.value() < refusal.limit() ? " must be at least " : " must be at most ")
+                        + limit;
+            default -> refusal.getMessage();
+        };
+    }
+
+    private static String shown(double si, String unit) {
+        return Double.isNaN(si) ? "" : written(si, unit).toString();
+    }
+
+    private static Written written(double si, String unit) {
+        Optional<Unit> known = unit.isEmpty() ? Optional.empty() : Unit.spelled(unit);
+        if (known.isEmpty() || !(Math.abs(si) <= Double.MAX_VALUE)) {
+            return new Written(String.valueOf(si), unit);
+        }
+        return Units.METRIC.written(known.get().toSi(si), known.get().dimension());
+    }
+}

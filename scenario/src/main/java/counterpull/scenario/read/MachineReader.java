@@ -1,0 +1,104 @@
+package counterpull.scenario.read;
+
+import static counterpull.scenario.read.Measures.ANGLE;
+import static counterpull.scenario.read.Measures.AT_LEAST_ONE;
+import static counterpull.scenario.read.Measures.CARRIAGE;
+import static counterpull.scenario.read.Measures.COUNTERWEIGHT;
+import static counterpull.scenario.read.Measures.FRACTION;
+import static counterpull.scenario.read.Measures.FRICTION;
+import static counterpull.scenario.read.Measures.HEEL;
+import static counterpull.scenario.read.Measures.HIP_TO_PLATE;
+import static counterpull.scenario.read.Measures.PLACE;
+import static counterpull.scenario.read.Measures.PLATES;
+import static counterpull.scenario.read.Measures.RAIL_ANGLE;
+import static counterpull.scenario.read.Measures.TILT;
+import static counterpull.scenario.read.Measures.UP_TO_A_HUNDRED;
+
+import counterpull.engine.load.Carriage;
+import counterpull.engine.load.Counterweight;
+import counterpull.engine.load.Counterweight.Run;
+import counterpull.engine.load.Friction;
+import counterpull.engine.motion.FootRow;
+import counterpull.engine.motion.Rail;
+import counterpull.engine.motion.Ride;
+import counterpull.engine.motion.SeatSetting;
+import counterpull.scenario.content.Machine;
+import counterpull.scenario.content.Machine.Places;
+import counterpull.scenario.content.Machine.PlatesGoOn;
+import counterpull.scenario.fields.Fields;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Reads the machine. */
+final class MachineReader {
+    private MachineReader() {}
+
+    static Optional<Machine> read(Fields top) {
+        return top.group("machine", Shapes.MACHINE).flatMap(MachineReader::machine);
+    }
+
+    private static Optional<Machine> machine(Fields fields) {
+        String name = fields.text("name");
+        Optional<Rail> rail = rail(fields);
+        Optional<Carriage> carriage = carriage(fields);
+        Places places = places(fields);
+        PlatesGoOn platesGoOn = fields.choice("plates go on", Words.PLATES_GO_ON);
+        return fields.built(() -> new Machine(name, rail.orElseThrow(), carriage.orElseThrow(), places, platesGoOn));
+    }
+
+    private static Optional<Rail> rail(Fields fields) {
+        double angle = fields.required("rail angle", RAIL_ANGLE);
+        Ride ride = fields.choice("rides", Words.RIDE);
+        double tilt = fields.orElse("plate tilt", TILT, 0);
+        int tape = fields.choice("tape", Words.TAPE);
+        return fields.built(() -> new Rail(angle, ride, tilt, tape));
+    }
+
+    private static Optional<Carriage> carriage(Fields fields) {
+        double mass = fields.required("carriage", CARRIAGE);
+        Counterweight counterweight = fields.optionalGroup("counterweight", Shapes.COUNTERWEIGHT)
+                .map(MachineReader::counterweight)
+                .orElse(Counterweight.none());
+        Optional<Friction> friction = fields.group("friction", Shapes.FRICTION).map(MachineReader::friction);
+        double most = fields.orElse("plates at most", PLATES, Double.MAX_VALUE);
+        return fields.built(() -> new Carriage(mass, counterweight, friction.orElseThrow(), most));
+    }
+
+    private static Counterweight counterweight(Fields fields) {
+        double mass = fields.required("mass", COUNTERWEIGHT);
+        Run run = fields.choice("runs", Words.RUN);
+        return new Counterweight(mass, run);
+    }
+
+    private static Friction friction(Fields fields) {
+        double constant = fields.required("constant", FRICTION);
+        double coefficient = fields.required("coefficient", FRACTION);
+        return new Friction(constant, coefficient, fields.orElse("breakaway", FRICTION, 0));
+    }
+
+    private static Places places(Fields fields) {
+        List<SeatSetting> seats = new ArrayList<>();
+        UniqueNames seatNames = new UniqueNames("seat");
+        for (Fields seat : fields.groups("seats", Shapes.SEAT, AT_LEAST_ONE)) {
+            seatNames.check(seat, "name");
+            seats.add(seat(seat));
+        }
+        List<FootRow> rows = new ArrayList<>();
+        UniqueNames rowNames = new UniqueNames("foot row");
+        for (Fields row : fields.groups("foot rows", Shapes.FOOT_ROW, AT_LEAST_ONE)) {
+            rowNames.check(row, "name");
+            rows.add(new FootRow(row.text("name"), row.required("heel", HEEL)));
+        }
+        List<Double> stops = fields.optionalQuantities("stops", PLACE, UP_TO_A_HUNDRED);
+        return new Places(seats, rows, stops, fields.optionalQuantities("racking", PLACE, UP_TO_A_HUNDRED));
+    }
+
+    private static SeatSetting seat(Fields fields) {
+        String name = fields.text("name");
+        double mark = fields.required("mark", PLACE);
+        double hipToPlate = fields.required("hip to plate", HIP_TO_PLATE);
+        double across = fields.orElse("hip across", PLACE, 0);
+        return new SeatSetting(name, mark, hipToPlate, across, fields.required("trunk direction", ANGLE));
+    }
+}

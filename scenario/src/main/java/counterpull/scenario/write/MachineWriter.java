@@ -1,0 +1,58 @@
+package counterpull.scenario.write;
+
+import counterpull.engine.load.Carriage;
+import counterpull.engine.motion.FootRow;
+import counterpull.engine.motion.SeatSetting;
+import counterpull.scenario.content.Machine;
+import counterpull.scenario.read.Words;
+import counterpull.scenario.units.Dimension;
+
+/** Writes the machine. */
+final class MachineWriter {
+    private MachineWriter() {}
+
+    static Out machine(Machine machine) {
+        Carriage carriage = machine.carriage();
+        return new Out()
+                .put("name", machine.name())
+                .put("rail angle", machine.rail().angle(), Dimension.ANGLE)
+                .put("rides", Words.RIDE.word(machine.rail().ride()))
+                .put("plate tilt", machine.rail().plateTilt(), Dimension.ANGLE)
+                .put("tape", Words.TAPE.word(machine.rail().tapeSense()))
+                .putGroups("seats", machine.places().seats(), MachineWriter::seat)
+                .putGroups("foot rows", machine.places().rows(), MachineWriter::row)
+                .putQuantities("stops", machine.places().stops(), Dimension.LENGTH)
+                .putQuantities("racking", machine.places().racking(), Dimension.LENGTH)
+                .put("carriage", carriage.mass(), Dimension.MASS)
+                .put("counterweight", counterweight(carriage))
+                .put("friction", friction(carriage))
+                .putStated("plates at most", carriage.mostPlates(), Dimension.MASS)
+                .put("plates go on", Words.PLATES_GO_ON.word(machine.platesGoOn()));
+    }
+
+    private static Out counterweight(Carriage carriage) {
+        return new Out()
+                .put("mass", carriage.counterweight().mass(), Dimension.MASS)
+                .put("runs", Words.RUN.word(carriage.counterweight().run()));
+    }
+
+    private static Out friction(Carriage carriage) {
+        return new Out()
+                .put("constant", carriage.friction().constant(), Dimension.FORCE)
+                .put("coefficient", carriage.friction().coefficient(), Dimension.RATIO)
+                .put("breakaway", carriage.friction().breakaway(), Dimension.FORCE);
+    }
+
+    private static Out seat(SeatSetting seat) {
+        return new Out()
+                .put("name", seat.name())
+                .put("mark", seat.mark(), Dimension.LENGTH)
+                .put("hip to plate", seat.hipToPlate(), Dimension.LENGTH)
+                .put("hip across", seat.hipAcross(), Dimension.LENGTH)
+                .put("trunk direction", seat.trunkDirection(), Dimension.ANGLE);
+    }
+
+    private static Out row(FootRow row) {
+        return new Out().put("name", row.name()).put("heel", row.heel(), Dimension.LENGTH);
+    }
+}
