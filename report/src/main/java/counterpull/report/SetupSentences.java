@@ -8,7 +8,9 @@ import counterpull.report.table.UnitSet;
 import counterpull.scenario.units.Dimension;
 import counterpull.scenario.units.Units;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /** What a setup is and what it does, in a reader's words. */
 public final class SetupSentences {
@@ -24,13 +26,16 @@ public final class SetupSentences {
         unitSet = UnitSet.of(units);
     }
 
-    /** Plates and rubber in one line. */
+    /** Plates and rubber in one line: "20 kg each side, R1 and R2 at the top hook". */
     public String load() {
+        Map<String, List<String>> byAnchor = new LinkedHashMap<>();
+        for (ElasticLine line : setup.profile().loading().lines()) {
+            byAnchor.computeIfAbsent(line.ends().anchor().name(), at -> new ArrayList<>())
+                    .add(line.rubber().tag());
+        }
         List<String> parts = new ArrayList<>();
         parts.add(setup.plates().words());
-        for (ElasticLine line : setup.profile().loading().lines()) {
-            parts.add(line.rubber().tag() + " at " + line.ends().anchor().name());
-        }
+        byAnchor.forEach((anchor, tags) -> parts.add(String.join(" and ", tags) + " at " + anchor));
         return String.join(", ", parts);
     }
 

@@ -4,6 +4,7 @@ import counterpull.engine.choice.Choice;
 import counterpull.engine.load.ElasticLine;
 import counterpull.engine.profile.PressTask;
 import counterpull.engine.profile.PushCheck;
+import counterpull.report.Cautions;
 import counterpull.report.Exact;
 import counterpull.report.Html;
 import counterpull.report.LoadingWords;
@@ -23,6 +24,7 @@ final class Answer implements Section {
             String title = desk.findings().split() ? "The chosen setup: " + setup.name() : "The chosen setup";
             desk.html().put("h2", title);
             answer(desk, setup);
+            desk.html().put("p.small", Cautions.FOR_CARD);
             desk.html().close().line();
         }
     }

@@ -5,6 +5,7 @@ import counterpull.engine.choice.Choice;
 import counterpull.engine.choice.Ranking;
 import counterpull.engine.choice.SplitSetup;
 import counterpull.engine.choice.Strategy;
+import counterpull.report.Exact;
 import counterpull.report.Facts;
 import counterpull.report.Setup;
 import counterpull.report.SetupSentences;
@@ -80,9 +81,11 @@ final class Strategies implements Section {
 
     private static String words(Desk desk, Candidate candidate) {
         Setup setup = Setup.of("", candidate, desk.findings().scenario());
-        String place = candidate.place().stance().seat().name() + ", "
-                + candidate.place().stance().row().name();
-        return new SetupSentences(setup, desk.units()).whole() + " (" + place + ")";
+        String seat = candidate.place().stance().seat().name();
+        String row = candidate.place().stance().row().name();
+        String bottom = (setup.order().stopped() ? "stop at " : "bottom at ")
+                + Exact.mark(setup.profile().mark(0), desk.units());
+        return new SetupSentences(setup, desk.units()).whole() + " (" + seat + ", " + row + ", " + bottom + ")";
     }
 
     private static Facts facts(Candidate candidate) {

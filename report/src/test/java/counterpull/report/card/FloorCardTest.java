@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import counterpull.report.Cases;
 import counterpull.report.Demo;
 import counterpull.report.Findings;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -59,5 +60,14 @@ class FloorCardTest {
     @Test
     void aNameIsNeverMarkup() throws IOException {
         assertThat(CardText.of(Cases.nasty()).words).contains(Cases.NASTY);
+    }
+
+    @Test
+    void theSameInputGivesTheSameBytes() throws IOException {
+        ByteArrayOutputStream first = new ByteArrayOutputStream();
+        ByteArrayOutputStream second = new ByteArrayOutputStream();
+        FloorCard.pdf(Demo.usual(), first);
+        FloorCard.pdf(Demo.usual(), second);
+        assertThat(second.toByteArray()).isEqualTo(first.toByteArray());
     }
 }
