@@ -30,8 +30,23 @@ public record Candidate(Place place, PlateSet plates, List<ElasticLine> lines, G
      * @param stance seat, foot row, pressure point
      * @param stroke the range from stop to top
      * @param ground movement, terms and strength over that range
+     * @param leftOut what a shallower stop leaves out of the person's own range
      */
-    public record Place(Stance stance, RailStroke stroke, Groundwork ground) {}
+    public record Place(Stance stance, RailStroke stroke, Groundwork ground, LeftOut leftOut) {
+        /** A place at the person's own stop. */
+        public Place(Stance stance, RailStroke stroke, Groundwork ground) {
+            this(stance, stroke, ground, LeftOut.NOTHING);
+        }
+    }
+
+    /**
+     * Shortfall over the person's own range, by which setups are ranked: where the stop is a shallower one, the target below it
+     * counts as missed in full, so that ranges of different length compare fairly; otherwise the score's. NaN where no effort
+     * is known.
+     */
+    public double shortfallOverOwnRange() {
+        return place.leftOut.shortfall(score.shortfall);
+    }
 
     /**
      * How a setup did in the search.

@@ -37,7 +37,7 @@ public record Choice(
         Candidate best = null;
         for (Ranking ranking : rankings) {
             for (Candidate first : ranking.best(1)) {
-                if (best == null || first.score().shortfall() < best.score().shortfall() - 1e-12) {
+                if (best == null || Ranking.shortfall(first) < Ranking.shortfall(best) - Ranking.TIE) {
                     best = first;
                 }
             }

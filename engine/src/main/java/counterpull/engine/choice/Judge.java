@@ -101,7 +101,7 @@ public final class Judge {
         if (goal.straying() == Goal.Straying.AS_TOLD) {
             for (Joint joint : Joint.values()) {
                 Place place = new Place(limb, joint, phase, i);
-                ceiling(place, limb.effort(joint, phase, i));
+                ceiling(place, limb.effort(joint, phase, i), limb.torque(joint, phase, i));
                 torque(place, limb.torque(joint, phase, i));
             }
             kneecap(limb, phase, i, limb.torque(Joint.KNEE, phase, i));
@@ -112,8 +112,9 @@ public final class Judge {
         for (double tangent : new double[] {Math.tan(angle - spread), Math.tan(angle + spread)}) {
             for (Joint joint : Joint.values()) {
                 Place place = new Place(limb, joint, phase, i);
-                ceiling(place, limb.effortPushing(joint, phase, i, tangent));
-                torque(place, limb.torquePushing(joint, phase, i, tangent));
+                double asked = limb.torquePushing(joint, phase, i, tangent);
+                ceiling(place, limb.effortPushing(joint, phase, i, tangent), asked);
+                torque(place, asked);
             }
             kneecap(limb, phase, i, limb.torquePushing(Joint.KNEE, phase, i, tangent));
         }
@@ -126,9 +127,8 @@ public final class Judge {
         }
     }
 
-    private void ceiling(Place place, double effort) {
+    private void ceiling(Place place, double effort, double asked) {
         if (effort >= 0 && goal.joints().contains(place.joint) && (ceiling == null || effort > ceiling.value())) {
-            double asked = place.limb.torque(place.joint, place.phase, place.position);
             ceiling = new Breach(LimitKind.CEILING, effort, goal.ceiling(), place.where(asked));
         }
     }

@@ -12,52 +12,43 @@ import java.util.List;
  * taking load off most at the bottom or adding it most at the top.
  */
 final class LinesOnGround {
-    private final List<ElasticLine> lines;
-    private final LineSeries[] series;
-    private final LineEffect[] effects;
+    private final List<ElasticLine> lines = new ArrayList<>();
+    private final List<LineSeries> series = new ArrayList<>();
+    private final List<LineEffect> effects = new ArrayList<>();
     private final List<int[]> sets = new ArrayList<>();
 
-    private LinesOnGround(List<ElasticLine> lines) {
-        this.lines = lines;
-        series = new LineSeries[lines.size()];
-        effects = new LineEffect[lines.size()];
-    }
+    private LinesOnGround() {}
 
     static LinesOnGround of(Kit kit, Groundwork ground, Rejections rejections) {
-        LinesOnGround found = new LinesOnGround(LineSet.lines(kit));
-        for (int k = 0; k < found.lines.size(); k++) {
-            found.lay(k, ground, rejections);
+        LinesOnGround found = new LinesOnGround();
+        for (ElasticLine line : LineSet.lines(kit)) {
+            found.lay(line, ground, rejections);
         }
-        for (int[] set : LineSet.sets(kit, found.lines)) {
-            if (found.usable(set)) {
-                found.sets.add(set);
-            }
-        }
+        // sets are made of what is usable here only: sets of everything would be far too many
+        found.sets.addAll(LineSet.sets(kit, found.lines));
         return found;
     }
 
-    private void lay(int k, Groundwork ground, Rejections rejections) {
+    private void lay(ElasticLine line, Groundwork ground, Rejections rejections) {
         try {
-            LineSeries laid = ground.series(lines.get(k));
+            LineSeries laid = ground.series(line);
             LineEffect effect = LineEffect.of(laid, ground.motion().positions());
             if (effect == LineEffect.RELIEVES_LOW || effect == LineEffect.ADDS_HIGH) {
-                series[k] = laid;
-                effects[k] = effect;
+                lines.add(line);
+                series.add(laid);
+                effects.add(effect);
             } else if (effect != LineEffect.NEVER_TIGHTENS) {
-                rejections.unfit(lines.get(k).words(), effect);
+                rejections.unfit(words(line), effect);
             }
         } catch (Refusal refusal) {
-            rejections.refused(lines.get(k).words(), refusal);
+            rejections.refused(words(line), refusal);
         }
     }
 
-    private boolean usable(int[] set) {
-        for (int k : set) {
-            if (effects[k] == null) {
-                return false;
-            }
-        }
-        return true;
+    // the same rubber at the same hooks may fit with other webbing
+    private static String words(ElasticLine line) {
+        double dead = line.deadLength();
+        return line.words() + (dead == 0 ? "" : ", dead length " + Math.round(dead * 1000) + " mm");
     }
 
     int count() {
@@ -75,7 +66,7 @@ final class LinesOnGround {
     List<LineSeries> series(int set) {
         List<LineSeries> found = new ArrayList<>();
         for (int k : sets.get(set)) {
-            found.add(series[k]);
+            found.add(series.get(k));
         }
         return found;
     }
@@ -85,8 +76,8 @@ final class LinesOnGround {
         boolean relieves = false;
         boolean adds = false;
         for (int k : sets.get(set)) {
-            relieves |= effects[k] == LineEffect.RELIEVES_LOW;
-            adds |= effects[k] == LineEffect.ADDS_HIGH;
+            relieves |= effects.get(k) == LineEffect.RELIEVES_LOW;
+            adds |= effects.get(k) == LineEffect.ADDS_HIGH;
         }
         if (relieves && adds) {
             return Strategy.BOTH;

@@ -19,29 +19,54 @@ final class Places {
         List<Candidate.Place> places = new ArrayList<>();
         for (SeatSetting seat : question.kit().places().seats()) {
             for (FootRow row : question.kit().places().rows()) {
-                try {
-                    at(question, seat, row, places);
-                } catch (Refusal refusal) {
-                    rejections.refused("seat " + seat.name() + " with foot row " + row.name(), refusal);
-                }
+                Stance given = question.task().stance();
+                Stance stance = new Stance(seat, row, given.pressurePoint(), given.hipShift());
+                at(question, stance, places, rejections);
             }
         }
         return places;
     }
 
-    private static void at(Question question, SeatSetting seat, FootRow row, List<Candidate.Place> places) {
-        Stance given = question.task().stance();
-        Stance stance = new Stance(seat, row, given.pressurePoint(), given.hipShift());
+    static String words(Stance stance) {
+        return "seat " + stance.seat().name() + " with foot row " + stance.row().name();
+    }
+
+    private static void at(Question question, Stance stance, List<Candidate.Place> places, Rejections rejections) {
         PressTask task = question.task().with(Loading.plates(0)).with(stance);
-        RailStroke first = task.stroke();
-        places.add(new Candidate.Place(stance, first, equalSteps(task, first)));
-        double[] stops = shallower(task, first);
-        for (int k = 0; k < Math.min(stops.length, question.kit().places().shallowerStops()); k++) {
-            if (stops[k] < first.top() - 1e-6) {
-                RailStroke shorter = first.from(stops[k]);
-                places.add(new Candidate.Place(stance, shorter, equalSteps(task, shorter)));
+        try {
+            RailStroke own = task.stroke();
+            from(question, task, own, places, rejections);
+            double[] further = shallower(task, own);
+            for (int k = 0; k < Math.min(further.length, question.kit().places().shallowerStops()); k++) {
+                from(question, task, own.from(further[k]), places, rejections);
+            }
+        } catch (Refusal refusal) {
+            rejections.refused(words(stance), refusal);
+        }
+    }
+
+    // a range that is refused at its bottom may be right from the next stop, so each is tried by itself
+    private static void from(
+            Question question, PressTask task, RailStroke stroke, List<Candidate.Place> places, Rejections rejections) {
+        try {
+            Groundwork ground = equalSteps(task, stroke);
+            LeftOut leftOut = leftOut(places, ground, question.goal().target());
+            places.add(new Candidate.Place(task.stance(), stroke, ground, leftOut));
+        } catch (Refusal refusal) {
+            boolean own = stroke.equals(task.stroke());
+            rejections.refused(words(task.stance()) + (own ? "" : " and a shallower stop"), refusal);
+        }
+    }
+
+    // places come deepest first, so the first in the same stance is the person's own range
+    private static LeftOut leftOut(List<Candidate.Place> before, Groundwork ground, EffortTarget target) {
+        for (Candidate.Place place : before) {
+            if (place.stance().equals(ground.task().stance())) {
+                return LeftOut.of(
+                        place.ground().motion(), ground.motion().stroke().bottom(), target);
             }
         }
+        return LeftOut.NOTHING;
     }
 
     /** Stops beyond the range's own bottom, nearest first, as hip-to-plate distances, m. */

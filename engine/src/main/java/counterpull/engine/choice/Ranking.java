@@ -5,16 +5,23 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * The setups of one strategy that keep every limit, best first: least shortfall, then least peak effort, then fewest pieces to
- * handle, then the order in which the kit lists them. Setups nearer than 1e-12 in shortfall are ties.
+ * The setups of one strategy that keep every limit, best first: least shortfall over the person's own range, then
+ * least peak effort, then fewest pieces to handle, then the order in which the kit lists them. Setups nearer than 1e-12 in shortfall are ties.
  */
 public final class Ranking {
-    private static final double TIE = 1e-12;
+    static final double TIE = 1e-12;
     private final Strategy strategy;
     private final List<Candidate> kept = new ArrayList<>();
 
     Ranking(Strategy strategy) {
         this.strategy = strategy;
+    }
+
+    /** What has been kept so far; later finds do not change it. */
+    Ranking soFar() {
+        Ranking copy = new Ranking(strategy);
+        copy.kept.addAll(kept);
+        return copy;
     }
 
     void add(Candidate candidate) {
@@ -67,9 +74,10 @@ public final class Ranking {
         return ties;
     }
 
-    private static double shortfall(Candidate candidate) {
+    /** Shortfall to sort by: infinite where no effort is known. */
+    static double shortfall(Candidate candidate) {
         // rounding noise must not order ties
-        double shortfall = candidate.score().shortfall();
+        double shortfall = candidate.shortfallOverOwnRange();
         return Double.isNaN(shortfall) ? Double.POSITIVE_INFINITY : Math.rint(shortfall / TIE) * TIE;
     }
 

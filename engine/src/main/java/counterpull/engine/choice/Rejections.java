@@ -26,6 +26,16 @@ public final class Rejections {
         return nearest == null || tally.worst() < nearest.score().excess();
     }
 
+    /** What has been written down so far; later rejections do not change it. */
+    Rejections soFar() {
+        Rejections copy = new Rejections();
+        System.arraycopy(stopped, 0, copy.stopped, 0, stopped.length);
+        copy.unbuildable.putAll(unbuildable);
+        copy.refusals.putAll(refusals);
+        copy.nearest = nearest;
+        return copy;
+    }
+
     void nearest(Candidate candidate) {
         nearest = candidate;
     }

@@ -104,7 +104,9 @@ public final class SafeOrder {
                 ? marks[marks.length - 1]
                 : racking.racks().get(0);
         step(Kind.RACK, "", rack, new OnSled(0, 0, List.of()));
-        step(Kind.SET_STOP, "", marks[marks.length - 1], new OnSled(0, 0, List.of()));
+        if (stopped()) {
+            step(Kind.SET_STOP, "", marks[marks.length - 1], new OnSled(0, 0, List.of()));
+        }
         loadPlates(candidate.plates(), rack);
         double total = candidate.plates().total();
         List<ElasticLine> hung = new ArrayList<>();
@@ -165,12 +167,16 @@ public final class SafeOrder {
         Check worst = null;
         for (double at : marks) {
             Check check = new Check(weight(on.plates), pull(on.lines, at), at, on.imbalance);
-            // a rubber past its tested length has no known pull: NaN wins, and does not stay down
-            if (worst == null || !(check.pull <= worst.pull)) {
+            if (worst == null || worse(check.pull, worst.pull)) {
                 worst = check;
             }
         }
         steps.add(new Step(kind, label, mark, worst));
+    }
+
+    // a rubber past its tested length has no known pull: NaN wins over every number, and does not stay down
+    private static boolean worse(double pull, double than) {
+        return !Double.isNaN(than) && !(pull <= than);
     }
 
     private double weight(double plates) {

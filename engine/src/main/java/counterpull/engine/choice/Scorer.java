@@ -265,9 +265,15 @@ final class Scorer {
         }
     }
 
-    /** Squared shortfall at each position, lifting then lowering; NaN where no effort is known. Of the latest score. */
-    double[] missed(int skipped, Loading loading, Groundwork laid) {
-        int whole = n + skipped;
+    /**
+     * Squared shortfall at each position of a deeper range, lifting then lowering; infinite below this range, NaN where no effort
+     * is known. Of the latest score.
+     *
+     * @param skipped how many positions of the deeper range lie below this one
+     * @param apart how many of this range's first positions are none of the deeper one's
+     */
+    double[] missed(int skipped, int apart, Loading loading, Groundwork laid) {
+        int whole = n - apart + skipped;
         double[] missed = new double[2 * whole];
         java.util.Arrays.fill(missed, Double.POSITIVE_INFINITY);
         Profile profile = affine ? null : Profile.onGround(laid, loading);
@@ -279,8 +285,10 @@ final class Scorer {
                             .map(found -> found.effort())
                             .orElse(Double.NEGATIVE_INFINITY);
             double miss = Math.max(0, target[cell % n] - most);
-            int at = (phase.ordinal() - 1) * whole + skipped + cell % n;
-            missed[at] = most > Double.NEGATIVE_INFINITY ? miss * miss : Double.NaN;
+            if (cell % n >= apart) {
+                int at = (phase.ordinal() - 1) * whole + skipped + cell % n - apart;
+                missed[at] = most > Double.NEGATIVE_INFINITY ? miss * miss : Double.NaN;
+            }
         }
         return missed;
     }

@@ -1,5 +1,6 @@
 package counterpull.engine.choice;
 
+import counterpull.engine.Require;
 import counterpull.engine.load.Carriage;
 import counterpull.engine.profile.Groundwork;
 import counterpull.engine.profile.Loading;
@@ -49,6 +50,7 @@ public final class Search {
      * @return whether there is more to do
      */
     public boolean advance(int budget) {
+        Require.positive(budget, "setups to judge at once", "");
         for (int done = 0; done < budget && place < places.size(); done++) {
             step();
         }
@@ -61,7 +63,7 @@ public final class Search {
 
     private SplitRange splitting() {
         if (split == null) {
-            split = new SplitRange(question, places, plates);
+            split = new SplitRange(question, places, plates, rejections);
         }
         return split;
     }
@@ -129,11 +131,18 @@ public final class Search {
 
     /** What has been found so far; complete once {@link #advance} has returned false. */
     public Choice result() {
-        List<Ranking> found = new ArrayList<>(rankings.values());
+        List<Ranking> found = new ArrayList<>();
+        for (Ranking ranking : rankings.values()) {
+            found.add(ranking.soFar());
+        }
         List<SplitSetup> pairs = split == null ? List.of() : split.best();
         boolean complete = place >= places.size()
                 && (!question.strategies().contains(Strategy.SPLIT_RANGE) || split != null && split.finished());
         return new Choice(
-                question, found, pairs, rejections, new Choice.Extent(progress().considered(), complete));
+                question,
+                found,
+                pairs,
+                rejections.soFar(),
+                new Choice.Extent(progress().considered(), complete));
     }
 }

@@ -5,7 +5,6 @@ import counterpull.engine.motion.PressMotion;
 import counterpull.engine.motion.RailStroke;
 import counterpull.engine.profile.Groundwork;
 import counterpull.engine.profile.Loading;
-import counterpull.engine.profile.PressTask;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -20,9 +19,11 @@ import java.util.List;
  * part of the range where nothing beats them.
  */
 final class SplitRange {
+    private static final double TOUCH = 1e-9;
     private static final int KEPT = 64;
     private final Question question;
     private final List<PlateSet> plates;
+    private final Rejections rejections;
     private final List<Candidate.Place> wholes = new ArrayList<>();
     private final List<SplitSetup> best = new ArrayList<>();
     private int place;
@@ -31,7 +32,8 @@ final class SplitRange {
     private final Tally tally = new Tally();
     private int considered;
 
-    SplitRange(Question question, List<Candidate.Place> places, List<PlateSet> plates) {
+    SplitRange(Question question, List<Candidate.Place> places, List<PlateSet> plates, Rejections rejections) {
+        this.rejections = rejections;
         this.question = question;
         this.plates = plates;
         for (Candidate.Place candidate : places) {
@@ -49,11 +51,11 @@ final class SplitRange {
     private record Scored(Candidate candidate, double[] missed) {}
 
     boolean advance(int budget) {
-        int until = considered + budget;
-        while (!finished() && considered < until) {
+        int before = considered;
+        while (!finished() && considered - before < budget) {
             Candidate.Place at = wholes.get(place);
             if (whole == null) {
-                whole = scored(at.ground(), at, 0);
+                whole = scored(at.ground(), at, new Span(0, 0));
             }
             double[] stops = Places.shallower(at.ground().task(), at.stroke());
             if (stop < stops.length) {
@@ -81,36 +83,43 @@ final class SplitRange {
     }
 
     private void above(Candidate.Place at, double from) {
-        int first = 0;
+        try {
+            pairs(at, upper(at, from), from);
+        } catch (Refusal refusal) {
+            // for instance a bounce that does not fit into the shorter range
+            rejections.refused("upper set of a split with " + Places.words(at.stance()), refusal);
+        }
+    }
+
+    /** The sets above a stop: judged from the stop itself, scored at the whole range's positions. */
+    private List<Scored> upper(Candidate.Place at, double from) {
         PressMotion motion = at.ground().motion();
-        while (first < motion.positions() && motion.plate(first) < from - 1e-9) {
+        int first = 0;
+        while (motion.plate(first) < from - TOUCH) {
             first++;
         }
-        // fewer than three positions above the stop are no range
-        if (first > motion.positions() - 3) {
-            return;
-        }
-        try {
-            pairs(at, upper(at, from, first), first);
-        } catch (Refusal refusal) {
-            // a stop that leaves no range to move in offers no split
-            return;
-        }
-    }
-
-    private List<Scored> upper(Candidate.Place at, double from, int first) {
-        PressTask task = at.ground().task();
-        RailStroke stroke = at.stroke().from(from);
-        PressMotion motion = at.ground().motion();
-        double[] plate = new double[motion.positions() - first];
+        int stopApart = motion.plate(first) > from + TOUCH ? 1 : 0;
+        double[] plate = new double[motion.positions() - first + stopApart];
         for (int i = first; i < motion.positions(); i++) {
-            plate[i - first] = motion.plate(i);
+            plate[i - first + stopApart] = motion.plate(i);
         }
-        Groundwork ground = Groundwork.of(task, stroke, plate);
-        return scored(ground, new Candidate.Place(at.stance(), stroke, ground), first);
+        plate[0] = from;
+        RailStroke stroke = at.stroke().from(from);
+        Groundwork ground = Groundwork.of(at.ground().task(), stroke, plate);
+        LeftOut leftOut = LeftOut.of(motion, from, question.goal().target());
+        return scored(ground, new Candidate.Place(at.stance(), stroke, ground, leftOut), new Span(first, stopApart));
     }
 
-    private List<Scored> scored(Groundwork ground, Candidate.Place at, int skipped) {
+    /**
+     * Which of the whole range's positions a set covers.
+     *
+     * @param skipped how many of them lie below it
+     * @param apart 1 where the set is also looked at from a stop between two of them, else 0
+     */
+    private record Span(int skipped, int apart) {}
+
+    private List<Scored> scored(Groundwork ground, Candidate.Place at, Span span) {
+        // which lines cannot hang here is said by the other strategies
         LinesOnGround lines = LinesOnGround.of(question.kit(), ground, new Rejections());
         Scorer scorer = new Scorer(ground, question.goal());
         List<Scored> found = new ArrayList<>();
@@ -121,15 +130,24 @@ final class SplitRange {
                 considered++;
                 Loading loading = new Loading(plate.total(), lines.lines(set));
                 scorer.score(loading, laid, tally);
+                Candidate candidate =
+                        new Candidate(at, plate, loading.lines(), question.goal(), Candidate.Score.of(tally));
                 if (tally.feasible()) {
-                    double[] missed = scorer.missed(skipped, loading, laid);
-                    Candidate candidate =
-                            new Candidate(at, plate, loading.lines(), question.goal(), Candidate.Score.of(tally));
+                    double[] missed = scorer.missed(span.skipped, span.apart, loading, laid);
                     keepUndominated(found, new Scored(candidate, missed));
+                } else if (span.skipped == 0 && !question.strategies().contains(lines.strategy(set))) {
+                    reject(candidate);
                 }
             }
         }
         return found;
+    }
+
+    // a whole set that no other strategy has judged already
+    private void reject(Candidate candidate) {
+        if (rejections.passed(tally)) {
+            rejections.nearest(candidate);
+        }
     }
 
     private static void keepUndominated(List<Scored> found, Scored next) {
@@ -152,18 +170,17 @@ final class SplitRange {
         return true;
     }
 
-    private void pairs(Candidate.Place at, List<Scored> uppers, int first) {
+    private void pairs(Candidate.Place at, List<Scored> uppers, double from) {
         if (uppers.isEmpty()) {
             return;
         }
         double[] least = least(uppers);
-        double changeover = (at.ground().motion().plate(first) - at.stroke().bottom())
-                / at.stroke().travel();
+        double changeover = (from - at.stroke().bottom()) / at.stroke().travel();
         List<Scored> lows = byBound(whole, least);
         List<Scored> highs = byBound(uppers, lows.isEmpty() ? least : least(lows));
         for (Scored low : lows) {
             // sorted by their bound: past the first that cannot help, none can
-            if (mean(low.missed, least, bar()) >= bar()) {
+            if (bound(low.missed, least) >= bar()) {
                 return;
             }
             for (Scored high : highs) {
@@ -180,7 +197,7 @@ final class SplitRange {
         double[] bound = new double[sets.size()];
         List<Integer> order = new ArrayList<>();
         for (int k = 0; k < bound.length; k++) {
-            bound[k] = mean(sets.get(k).missed, ideal, Double.POSITIVE_INFINITY);
+            bound[k] = bound(sets.get(k).missed, ideal);
             order.add(k);
         }
         order.sort((a, b) -> Double.compare(bound[a], bound[b]));
@@ -191,16 +208,31 @@ final class SplitRange {
         return sorted;
     }
 
+    /** The least known value of all upper sets at each place; infinite where none knows any. */
     private static double[] least(List<Scored> uppers) {
-        double[] least = uppers.get(0).missed.clone();
+        double[] least = new double[uppers.get(0).missed.length];
+        java.util.Arrays.fill(least, Double.POSITIVE_INFINITY);
         for (Scored upper : uppers) {
             for (int i = 0; i < least.length; i++) {
-                if (!(upper.missed[i] >= least[i])) {
+                if (upper.missed[i] < least[i]) {
                     least[i] = upper.missed[i];
                 }
             }
         }
         return least;
+    }
+
+    /** No more than the mean of this set with any partner: the least sum over the most places that could count. */
+    private static double bound(double[] low, double[] least) {
+        double sum = 0;
+        int most = 0;
+        for (int i = 0; i < low.length; i++) {
+            double smaller = Math.min(low[i], least[i]);
+            sum += smaller < Double.POSITIVE_INFINITY ? smaller : 0;
+            boolean known = !Double.isNaN(low[i]) && low[i] < Double.POSITIVE_INFINITY;
+            most += known || least[i] < Double.POSITIVE_INFINITY ? 1 : 0;
+        }
+        return most == 0 ? Double.POSITIVE_INFINITY : sum / most;
     }
 
     /**

@@ -13,6 +13,8 @@ import counterpull.engine.Require;
 public record Carriage(double mass, Counterweight counterweight, Friction friction, double mostPlates) {
     public Carriage {
         Require.within(mass, new Require.Limits(0, 2000), "carriage mass", "kg");
-        Require.within(mostPlates, new Require.Limits(0, Double.MAX_VALUE), "rating of the horns for plates", "kg");
+        if (mostPlates != Double.POSITIVE_INFINITY) {
+            Require.within(mostPlates, new Require.Limits(0, Double.MAX_VALUE), "rating of the horns for plates", "kg");
+        }
     }
 }

@@ -136,10 +136,13 @@ public final class LineSeries {
         return new Vec(along[i], across[i]);
     }
 
-    /** Part of the pull to the side of the sled's middle plane, N per strand of one half of a pair; 0 for a centred line. */
+    /**
+     * Part of the pull to the side of the sled's middle plane on the end that rides, N per strand of one half of a pair;
+     * positive away from the middle on the side where its lateral places are positive, 0 for a centred line.
+     */
     public double aside(Phase phase, int i) {
         double off = line.ends().anchor().lateral() - line.ends().attachment().lateral();
-        return tension(phase, i) * Math.abs(off) / path[i];
+        return tension(phase, i) * off / path[i];
     }
 
     /** The longest rubber length of the range, m. */

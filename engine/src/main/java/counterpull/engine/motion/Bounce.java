@@ -68,7 +68,12 @@ public record Bounce(double speedDown, double speedUp, double turnTime) implemen
 
     @Override
     public Seconds seconds(double travel) {
-        return new Seconds(travel / speedDown, 0, travel / speedUp, 0);
+        return new Seconds(strokeTime(speedDown, travel), 0, strokeTime(speedUp, travel), 0);
+    }
+
+    // constant speed outside the turn, half of it on average inside
+    private double strokeTime(double speed, double travel) {
+        return travel / speed + speed / (2 * acceleration());
     }
 
     @Override

@@ -94,6 +94,17 @@ public final class LegOnPlate {
     }
 
     /**
+     * Hip-to-plate distances at which a segment stands square to the rail, m: where the thigh does the ankle's angle turns
+     * back, where the shank does the hip's. Between two neighbours of them every joint angle runs one way only; the knee's
+     * always does. NaN where there is none.
+     */
+    public double[] turningPlaces() {
+        double byThigh = shank * shank - (across - thigh) * (across - thigh);
+        double byShank = thigh * thigh - (across + shank) * (across + shank);
+        return new double[] {Math.sqrt(byThigh) + ahead, Math.sqrt(byShank) + ahead};
+    }
+
+    /**
      * The unit vector of hip → knee: hip → ankle, turned counter-clockwise by the angle at the hip. It is a product of two complex
      * numbers over the square of their size, because the leg seen from the thigh is as long as hip → ankle.
      *

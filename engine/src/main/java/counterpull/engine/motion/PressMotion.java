@@ -2,6 +2,7 @@ package counterpull.engine.motion;
 
 import counterpull.engine.Fault;
 import counterpull.engine.Refusal;
+import counterpull.engine.Require;
 import counterpull.engine.planar.Angles;
 import java.util.List;
 
@@ -10,7 +11,7 @@ import java.util.List;
  * Read-only once made. Distances m, speeds m/s along <b>u</b> relative to the hip, positive toward the top.
  *
  * <p>Refuses a range that ends less than 2° before straight for any leg: it is timed by travel, and there the joints'
- * accelerations grow without bound.
+ * accelerations grow without bound; and a place outside the stroke.
  */
 public final class PressMotion {
     private static final double NEAREST_TO_STRAIGHT = Angles.radians(2);
@@ -53,6 +54,10 @@ public final class PressMotion {
      * @param seated rail, seat and legs
      */
     public static PressMotion of(RailStroke stroke, double[] plate, Tempo tempo, Seated seated) {
+        Require.Limits inside = new Require.Limits(stroke.bottom() - TOUCH, stroke.top() + TOUCH);
+        for (double at : plate) {
+            Require.within(at, inside, "hip-to-plate distance looked at", "m");
+        }
         PressMotion timing = new PressMotion(stroke, plate.clone(), tempo);
         LegPath.Frame frame = new LegPath.Frame(seated.rail(), seated.seat().trunkDirection());
         LegPath[] paths = new LegPath[seated.legs().size()];

@@ -110,13 +110,12 @@ public record QuinticStroke(double travel, double seconds, double atBottom, doub
 
     private double peakAtRoots(double[] slope, double end) {
         double inside = slope[1] * slope[1] - 4 * slope[0] * slope[2];
-        if (slope[0] == 0 || inside < 0) {
+        if (inside < 0) {
             return 0;
         }
-        double root = Math.sqrt(inside);
-        return Math.max(
-                peakIfInside((-slope[1] - root) / (2 * slope[0]), end),
-                peakIfInside((-slope[1] + root) / (2 * slope[0]), end));
+        // the form without cancellation: where the leading coefficient vanishes the far root is infinite and drops out
+        double larger = -(slope[1] + Math.copySign(Math.sqrt(inside), slope[1])) / 2;
+        return Math.max(peakIfInside(larger / slope[0], end), peakIfInside(slope[2] / larger, end));
     }
 
     private double peakIfInside(double time, double end) {

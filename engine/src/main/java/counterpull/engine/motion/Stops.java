@@ -45,7 +45,7 @@ public final class Stops {
         for (double mark : marks) {
             double at = seat.plateAt(mark, rail);
             if (at >= plate - TOUCH) {
-                found[count++] = at;
+                found[count++] = Math.max(at, plate);
             }
         }
         double[] sorted = java.util.Arrays.copyOf(found, count);

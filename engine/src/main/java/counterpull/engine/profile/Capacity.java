@@ -12,8 +12,8 @@ import java.util.Optional;
 
 /**
  * What a person has at every joint, phase and position of a range: the strength of each joint's named action and of its
- * opposite at that angle and speed, N·m. NaN where it is not known; infinite for an opposite action of which nothing is
- * known at all, whose effort then counts as 0 and is said so.
+ * opposite at that angle and speed, N·m. NaN where it is not known; infinite for an opposite action without a curve whose
+ * named action has one: its effort then counts as 0 and is said so. A joint with no curve at all is not known.
  */
 public final class Capacity {
     private final Grid grid;
@@ -34,8 +34,10 @@ public final class Capacity {
             LimbStrength strength = limbs.get(k).strength();
             for (Joint joint : Joint.values()) {
                 Fill fill = new Fill(motion.path(k), joint, capacity.grid);
-                fill.into(capacity.named[k], strength.of(joint.action()), new Sense(1, Double.NaN));
-                fill.into(capacity.opposite[k], strength.of(joint.opposite()), new Sense(-1, Double.POSITIVE_INFINITY));
+                Optional<StrengthCurve> named = strength.of(joint.action());
+                fill.into(capacity.named[k], named, new Sense(1, Double.NaN));
+                double absent = named.isPresent() ? Double.POSITIVE_INFINITY : Double.NaN;
+                fill.into(capacity.opposite[k], strength.of(joint.opposite()), new Sense(-1, absent));
             }
         }
         return capacity;
@@ -78,7 +80,7 @@ public final class Capacity {
         return named[limb][grid.jointCell(joint, phase, position)];
     }
 
-    /** Strength of the opposite action, N·m, positive; NaN where not known, infinite where there is no curve at all. */
+    /** Strength of the opposite action, N·m, positive; NaN where not known, infinite where only the named action has a curve. */
     public double opposite(int limb, Joint joint, Phase phase, int position) {
         return opposite[limb][grid.jointCell(joint, phase, position)];
     }

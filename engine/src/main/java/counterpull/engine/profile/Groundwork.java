@@ -3,8 +3,11 @@ package counterpull.engine.profile;
 import counterpull.engine.body.Joint;
 import counterpull.engine.load.ElasticLine;
 import counterpull.engine.load.LineSeries;
+import counterpull.engine.motion.LegOnPlate;
+import counterpull.engine.motion.LegPath;
 import counterpull.engine.motion.PressMotion;
 import counterpull.engine.motion.RailStroke;
+import counterpull.engine.planar.Angles;
 import java.util.List;
 
 /**
@@ -34,24 +37,50 @@ public record Groundwork(PressTask task, PressMotion motion, Terms terms, Capaci
         PressMotion.Seated seated =
                 new PressMotion.Seated(task.sled().rail(), task.stance().seat(), task.legs());
         PressMotion motion = PressMotion.of(stroke, plate, task.tempo(), seated);
-        checkRanges(task, motion);
-        return new Groundwork(
+        checkRanges(task, stroke, seated);
+        Groundwork ground = new Groundwork(
                 task,
                 motion,
                 PressTerms.layOut(task, motion),
                 Capacity.of(task.person().limbs(), motion));
+        new PushDirection(ground, task.pushing().push()).refuseUnreachableAim();
+        return ground;
     }
 
-    private static void checkRanges(PressTask task, PressMotion motion) {
-        int last = motion.positions() - 1;
-        for (int k = 0; k < motion.legs(); k++) {
+    // joint angles are not monotone over every range: each is looked at where it turns back, too
+    private static void checkRanges(PressTask task, RailStroke stroke, PressMotion.Seated seated) {
+        for (int k = 0; k < seated.legs().size(); k++) {
+            double[] places = extremes(stroke, seated.legs().get(k));
+            LegPath path = PressMotion.of(stroke, places, task.tempo(), seated).path(k);
             Limb limb = task.person().limbs().get(k);
-            String whose = " (" + limb.side().words() + ")";
-            for (Joint joint : Joint.values()) {
-                limb.ranges().check(joint, motion.path(k).angle(joint, 0), "at the bottom" + whose);
-                limb.ranges().check(joint, motion.path(k).angle(joint, last), "at the top" + whose);
+            for (int i = 0; i < places.length; i++) {
+                for (Joint joint : Joint.values()) {
+                    limb.ranges().check(joint, path.angle(joint, i), where(i, path) + whose(limb));
+                }
             }
         }
+    }
+
+    private static double[] extremes(RailStroke stroke, LegOnPlate leg) {
+        double[] places = {stroke.bottom(), stroke.top(), stroke.top(), stroke.top()};
+        int count = 2;
+        for (double turning : leg.turningPlaces()) {
+            if (turning > stroke.bottom() && turning < stroke.top()) {
+                places[count++] = turning;
+            }
+        }
+        return java.util.Arrays.copyOf(places, count);
+    }
+
+    private static String where(int place, LegPath path) {
+        if (place > 1) {
+            return "with the knee bent to " + Math.round(Angles.degrees(path.angle(Joint.KNEE, place))) + "°";
+        }
+        return place == 0 ? "at the bottom" : "at the top";
+    }
+
+    private static String whose(Limb limb) {
+        return " (" + limb.side().words() + ")";
     }
 
     /** A line over this range; refused past its tested length. */

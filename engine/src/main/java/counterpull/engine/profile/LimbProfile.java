@@ -50,7 +50,7 @@ public final class LimbProfile {
         return asked.torque[index][grid().jointCell(joint, phase, position)];
     }
 
-    /** Strength in the action that the torque asks for, N·m; NaN where not known, infinite where there is no curve. */
+    /** Strength in the action that the torque asks for, N·m; NaN where not known, infinite for an opposite without a curve. */
     public double had(Joint joint, Phase phase, int position) {
         return torque(joint, phase, position) >= 0
                 ? ground.capacity().named(index, joint, phase, position)

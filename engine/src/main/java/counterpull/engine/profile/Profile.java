@@ -18,6 +18,7 @@ import java.util.Optional;
 public final class Profile {
     private final Groundwork ground;
     private final Loading loading;
+    private final PressTask task;
     private final Asked asked;
     private final double[] amounts;
     private final List<LimbProfile> limbs;
@@ -25,6 +26,7 @@ public final class Profile {
     private Profile(Groundwork ground, Loading loading) {
         this.ground = ground;
         this.loading = loading;
+        task = ground.task().with(loading);
         amounts = ground.terms().amounts(loading);
         double[] force = ground.terms().contact(amounts);
         asked = Asked.of(
@@ -77,9 +79,9 @@ public final class Profile {
         return this;
     }
 
-    /** What it was computed from. */
+    /** What it was computed from, with its own loading. */
     public PressTask task() {
-        return ground.task();
+        return task;
     }
 
     /** What is on the sled. */
@@ -151,7 +153,11 @@ public final class Profile {
         return most;
     }
 
-    /** The limiting joint among the named ones, or empty where no effort is known. */
+    /**
+     * The limiting joint among the named ones, or empty where no effort is known.
+     *
+     * @param named the joints looked at, proximal first: ties go to the one listed first
+     */
     public Optional<Limiting> limiting(List<Joint> named, Phase phase, int position) {
         Limiting found = null;
         for (Joint joint : named) {
@@ -171,14 +177,9 @@ public final class Profile {
         return Turnaround.of(this);
     }
 
-    /** Which terms a torque is made of, each with amount and coefficient. */
-    public Why why(int limb, Joint joint, Phase phase, int position) {
-        return Why.torque(this, limb, new Why.Place(joint, phase, position));
-    }
-
-    /** Which terms the contact force is made of. */
-    public Why whyForce(Phase phase, int position) {
-        return Why.force(this, phase, position);
+    /** What its numbers are made of. */
+    public Reasons why() {
+        return new Reasons(this);
     }
 
     double[] amounts() {

@@ -6,12 +6,13 @@ import java.util.List;
 
 /**
  * How far the answer depends on the way of pushing: the largest effort at either end of the stated interval around the push
- * angle, and where the limiting joint changes inside it.
+ * angle, and where the limiting joint changes inside it. Efforts are convex in the tangent of the push angle, so the largest
+ * lies at an end; which joint limits is looked at where a torque changes its sense, too, for there its effort falls to 0.
  *
  * @param spread half the interval, rad
  * @param lowPeak largest effort of the named joints pushing {@code spread} below the stated angle (toward the seat's foot end)
  * @param highPeak the same above it (toward the head)
- * @param changes at how many of the positions × phases the limiting joint is another one at either end
+ * @param changes at how many of the positions × phases the limiting joint is another one somewhere inside
  * @param looked how many positions × phases have a known effort
  */
 public record PushCheck(double spread, double lowPeak, double highPeak, int changes, int looked) {
@@ -31,7 +32,8 @@ public record PushCheck(double spread, double lowPeak, double highPeak, int chan
                 low = Math.max(low, below.effort);
                 high = Math.max(high, above.effort);
                 looked += told.joint == null ? 0 : 1;
-                changes += told.joint != below.joint || told.joint != above.joint ? 1 : 0;
+                boolean other = told.joint != below.joint || told.joint != above.joint;
+                changes += other || at.changesInside(told, spread) ? 1 : 0;
             }
         }
         return new PushCheck(spread, low, high, changes, looked);
@@ -40,6 +42,26 @@ public record PushCheck(double spread, double lowPeak, double highPeak, int chan
     private record Worst(Joint joint, double effort) {}
 
     private record Place(Profile profile, List<Joint> named, Phase phase, int position) {
+        boolean changesInside(Worst told, double spread) {
+            for (Joint joint : named) {
+                for (LimbProfile limb : profile.limbs()) {
+                    double turn = reversal(limb, joint);
+                    if (Math.abs(turn) < spread && worst(turn).joint != told.joint) {
+                        return true;
+                    }
+                }
+            }
+            return false;
+        }
+
+        // how far the push must turn until the joint's torque is 0; NaN where turning does nothing
+        private double reversal(LimbProfile limb, Joint joint) {
+            double told = Math.tan(limb.pushAngle(phase, position));
+            double torque = limb.torque(joint, phase, position);
+            double perTangent = limb.torquePushing(joint, phase, position, told + 1) - torque;
+            return Math.atan(told - torque / perTangent) - limb.pushAngle(phase, position);
+        }
+
         Worst worst(double turn) {
             Joint joint = null;
             double most = 0;

@@ -15,6 +15,7 @@ import counterpull.engine.planar.Vec;
  */
 final class PushDirection {
     private static final int JOINTS = Joint.values().length;
+    private static final int NO_JOINT = -1;
     private static final double FARTHEST_AIM = Math.tan(Angles.radians(60));
     private final Groundwork ground;
     private final Push push;
@@ -26,9 +27,15 @@ final class PushDirection {
         this.push = push;
     }
 
-    /** Whether the direction is the same for every load. */
-    boolean fixed() {
-        return !(push instanceof Push.LeastEffort);
+    /** Refuses a push through a point that lies too far off the rail somewhere in the range; no load changes that. */
+    void refuseUnreachableAim() {
+        if (push instanceof Push.Through through) {
+            for (int limb = 0; limb < ground.terms().limbs(); limb++) {
+                for (int i = 0; i < ground.motion().positions(); i++) {
+                    aimed(limb, i, through.point());
+                }
+            }
+        }
     }
 
     /**
@@ -81,43 +88,51 @@ final class PushDirection {
         return tangent;
     }
 
+    // where a whole interval takes least effort (an absent strength asks nothing), the angle nearest to straight
     private double leastEffort(int limb, int cell, double low, double high) {
-        double from = low;
-        double to = high;
-        double slopeFrom = slope(limb, cell, from);
-        double slopeTo = slope(limb, cell, to);
-        if (slopeFrom >= 0 && slopeTo <= 0) {
-            return Math.min(high, Math.max(low, 0));
+        double start = Math.min(high, Math.max(low, 0));
+        double slope = slope(limb, cell, start, NO_JOINT);
+        if (slope == 0) {
+            return start;
         }
-        if (slopeFrom >= 0) {
-            return from;
-        }
-        if (slopeTo <= 0) {
-            return to;
+        return zeroOfSlope(limb, cell, start, slope < 0 ? high : low);
+    }
+
+    private double zeroOfSlope(int limb, int cell, double start, double limit) {
+        double near = start;
+        double far = limit;
+        double slopeNear = slope(limb, cell, near, NO_JOINT);
+        double slopeFar = slope(limb, cell, far, NO_JOINT);
+        if (sameSense(slopeNear, slopeFar)) {
+            return far;
         }
         for (int j = 0; j < JOINTS; j++) {
             double bend = -torque[j] / perTangent[j];
-            if (bend > from && bend < to) {
-                double slope = slope(limb, cell, bend);
-                if (slope < 0) {
-                    from = bend;
-                    slopeFrom = slope;
+            if ((bend - near) * (bend - far) < 0) {
+                double slope = slope(limb, cell, bend, j);
+                if (sameSense(slope, slopeNear)) {
+                    near = bend;
+                    slopeNear = slope;
                 } else {
-                    to = bend;
-                    slopeTo = slope;
+                    far = bend;
+                    slopeFar = slope;
                 }
             }
         }
-        return from + (to - from) * -slopeFrom / (slopeTo - slopeFrom);
+        return near + (far - near) * slopeNear / (slopeNear - slopeFar);
     }
 
-    // half the derivative of Σ effort² by the tangent
-    private double slope(int limb, int cell, double tangent) {
+    private static boolean sameSense(double one, double other) {
+        return one > 0 && other > 0 || one < 0 && other < 0;
+    }
+
+    // half the derivative of Σ effort² by the tangent; the torque of `balanced` is 0 there, whatever rounding says
+    private double slope(int limb, int cell, double tangent, int balanced) {
         double sum = 0;
         for (int j = 0; j < JOINTS; j++) {
             int at = cell * JOINTS + j;
             double t = torque[j] + perTangent[j] * tangent;
-            if (ground.capacity().judged(limb, at)) {
+            if (j != balanced && ground.capacity().judged(limb, at)) {
                 sum += t * perTangent[j] * ground.capacity().inverseSquare(limb, at, t);
             }
         }

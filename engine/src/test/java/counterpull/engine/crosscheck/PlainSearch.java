@@ -37,8 +37,11 @@ final class PlainSearch {
     int considered;
     double bestPair = Double.POSITIVE_INFINITY;
 
-    /** One setup that keeps every limit. */
-    record Setup(Strategy strategy, String name, double shortfall, double peak) {}
+    /** The range from the deepest stop that can be used where the person is put now. */
+    private Optional<Profile> own = Optional.empty();
+
+    /** One setup that keeps every limit; {@code ranked} is its shortfall with what a shallower stop leaves out in it. */
+    record Setup(Strategy strategy, String name, double shortfall, double peak, double ranked) {}
 
     /** A set with its squared shortfalls, for pairing. */
     private record Half(double[] missed) {}
@@ -63,6 +66,7 @@ final class PlainSearch {
                 .filter(plate -> plate >= sled.bottom && plate < sled.top - 1e-6)
                 .sorted()
                 .toArray();
+        own = Optional.empty();
         for (int k = 0; k < Math.min(stops.length, 1 + question.kit().places().shallowerStops()); k++) {
             tryAll(stopAt(task, stops[k]));
         }
@@ -89,6 +93,7 @@ final class PlainSearch {
         if (bare.isEmpty()) {
             return;
         }
+        own = own.isEmpty() ? bare : own;
         for (List<ElasticLine> lines : lineSets(task, bare.get())) {
             for (double plates : totals()) {
                 considered++;
@@ -121,8 +126,25 @@ final class PlainSearch {
         PlainVerdict verdict = new PlainVerdict(profile, sled, question.goal());
         if (verdict.kept) {
             String name = name(task.stance(), profile.plate(0), task.loading());
-            feasible.add(new Setup(strategy(profile, sled), name, verdict.shortfall(), verdict.peak));
+            feasible.add(new Setup(
+                    strategy(profile, sled),
+                    name,
+                    verdict.shortfall(),
+                    verdict.peak,
+                    overOwn(profile.plate(0), verdict.shortfall())));
         }
+    }
+
+    // every position of the own range below the stop counts as if nothing were done there
+    private double overOwn(double bottom, double inside) {
+        double sum = 0;
+        int n = own.orElseThrow().positions();
+        for (int i = 0; i < n; i++) {
+            boolean below = own.orElseThrow().plate(i) < bottom - 1e-9;
+            double wanted = question.goal().target().at(own.orElseThrow().drivingAngle(i));
+            sum += below ? wanted * wanted : inside * inside;
+        }
+        return Math.sqrt(sum / n);
     }
 
     /** What tells one setup from every other. */
@@ -291,14 +313,15 @@ final class PlainSearch {
             skipped += plates[i] < stop - 1e-9 ? 1 : 0;
         }
         List<Half> halves = new ArrayList<>();
-        if (n - skipped < 3) {
-            return halves;
-        }
-        double[] above = Arrays.copyOfRange(plates, skipped, n);
+        // the set starts at its stop, which may lie between two positions of the whole range
+        int apart = plates[skipped] > stop + 1e-9 ? 1 : 0;
+        double[] above = new double[n - skipped + apart];
+        above[0] = stop;
+        System.arraycopy(plates, skipped, above, apart, n - skipped);
         try {
             Groundwork ground =
                     Groundwork.of(range.task(), range.ground().motion().stroke().from(stop), above);
-            halves(ground, skipped, halves);
+            halves(ground, skipped, apart, halves);
         } catch (Refusal refusal) {
             // no range there: nothing to pair
             return halves;
@@ -306,7 +329,7 @@ final class PlainSearch {
         return halves;
     }
 
-    private void halves(Groundwork ground, int skipped, List<Half> halves) {
+    private void halves(Groundwork ground, int skipped, int apart, List<Half> halves) {
         Profile bare = Profile.onGround(ground, Loading.plates(0));
         for (List<ElasticLine> lines : lineSets(ground.task(), bare)) {
             for (double plates : totals()) {
@@ -316,7 +339,7 @@ final class PlainSearch {
                     PlainSled sled = new PlainSled(ground.task().with(loading));
                     PlainVerdict verdict = new PlainVerdict(profile, sled, question.goal());
                     if (verdict.kept) {
-                        halves.add(half(verdict, profile.positions(), skipped));
+                        halves.add(half(verdict, profile.positions() - apart, skipped, apart));
                     }
                 } catch (Refusal refusal) {
                     // contact lost: past the floor
@@ -326,13 +349,13 @@ final class PlainSearch {
         }
     }
 
-    private static Half half(PlainVerdict verdict, int positions, int skipped) {
+    private static Half half(PlainVerdict verdict, int positions, int skipped, int apart) {
         int n = positions + skipped;
         double[] missed = new double[2 * n];
         Arrays.fill(missed, Double.POSITIVE_INFINITY);
         for (int i = 0; i < positions; i++) {
-            missed[skipped + i] = verdict.squaredMiss(Phase.LIFTING, i);
-            missed[n + skipped + i] = verdict.squaredMiss(Phase.LOWERING, i);
+            missed[skipped + i] = verdict.squaredMiss(Phase.LIFTING, i + apart);
+            missed[n + skipped + i] = verdict.squaredMiss(Phase.LOWERING, i + apart);
         }
         return new Half(missed);
     }

@@ -69,14 +69,13 @@ class SearchCrosscheckTest {
         assertThat(names(ranking.all())).as(what).isEqualTo(namesOf(ours));
         assertThat(ranking.size()).as(what).isEqualTo(ours.size());
         double best = ours.stream()
-                .mapToDouble(PlainSearch.Setup::shortfall)
+                .mapToDouble(PlainSearch.Setup::ranked)
                 .filter(shortfall -> !Double.isNaN(shortfall))
                 .min()
                 .orElse(Double.NaN);
         if (!Double.isNaN(best)) {
-            List<PlainSearch.Setup> ties = ours.stream()
-                    .filter(setup -> setup.shortfall() <= best + TIE)
-                    .toList();
+            List<PlainSearch.Setup> ties =
+                    ours.stream().filter(setup -> setup.ranked() <= best + TIE).toList();
             assertThat(names(ranking.ties())).as(what + ", best").isEqualTo(namesOf(ties));
         }
         for (Candidate candidate : ranking.all()) {

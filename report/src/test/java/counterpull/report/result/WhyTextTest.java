@@ -20,7 +20,7 @@ class WhyTextTest {
     @Test
     void theLinesAddUpToTheNumber() {
         Profile profile = Demo.usual().first().profile();
-        Why why = profile.why(0, Joint.KNEE, Phase.LIFTING, 30);
+        Why why = profile.why().torque(new Why.Place(0, Joint.KNEE, Phase.LIFTING, 30));
         String text = WhyText.of("left knee", why, UnitSet.METRIC, 100);
         Matcher matcher = SUMMAND.matcher(text);
         double sum = 0;
@@ -38,7 +38,7 @@ class WhyTextTest {
     @Test
     void keepsToTheWidthAndTurnsUnits() {
         Profile profile = Demo.usual().first().profile();
-        String text = WhyText.of("push", profile.whyForce(Phase.LOWERING, 0), UnitSet.IMPERIAL, 60);
+        String text = WhyText.of("push", profile.why().push(Phase.LOWERING, 0), UnitSet.IMPERIAL, 60);
         assertThat(text).contains("lbf").doesNotContain(" N ");
         assertThat(text.lines()).allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(60));
     }
