@@ -52,6 +52,14 @@ public final class SetupSentences {
         return line.words() + ", dead length " + Exact.words(line.deadLength(), Dimension.LENGTH, units);
     }
 
+    /** Tape reading at the bottom: exact where a stop sets it, rounded where only the person's own range does. */
+    public Exact.Said bottom() {
+        double mark = setup.profile().mark(0);
+        return setup.order().stopped()
+                ? Exact.saidMark(mark, units)
+                : new Exact.Said(Measure.LENGTH.words(mark, unitSet), "");
+    }
+
     /** How the push runs from bottom to top while lifting. */
     public String course() {
         Profile profile = setup.profile();

@@ -76,7 +76,7 @@ final class Answer implements Section {
         entry(html, "Seat and back", task.stance().seat().name());
         entry(html, "Foot row", task.stance().row().name());
         String bottom = setup.order().stopped() ? "Bottom stop at mark" : "Bottom at mark (no stop)";
-        entry(html, bottom, Exact.mark(setup.profile().mark(0), desk.units()));
+        entry(html, bottom, words.bottom().toString());
         entry(
                 html,
                 "Top at mark",

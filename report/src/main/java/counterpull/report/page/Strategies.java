@@ -5,7 +5,6 @@ import counterpull.engine.choice.Choice;
 import counterpull.engine.choice.Ranking;
 import counterpull.engine.choice.SplitSetup;
 import counterpull.engine.choice.Strategy;
-import counterpull.report.Exact;
 import counterpull.report.Facts;
 import counterpull.report.Setup;
 import counterpull.report.SetupSentences;
@@ -83,9 +82,9 @@ final class Strategies implements Section {
         Setup setup = Setup.of("", candidate, desk.findings().scenario());
         String seat = candidate.place().stance().seat().name();
         String row = candidate.place().stance().row().name();
-        String bottom = (setup.order().stopped() ? "stop at " : "bottom at ")
-                + Exact.mark(setup.profile().mark(0), desk.units());
-        return new SetupSentences(setup, desk.units()).whole() + " (" + seat + ", " + row + ", " + bottom + ")";
+        SetupSentences words = new SetupSentences(setup, desk.units());
+        String bottom = (setup.order().stopped() ? "stop at " : "bottom at ") + words.bottom();
+        return words.whole() + " (" + seat + ", " + row + ", " + bottom + ")";
     }
 
     private static Facts facts(Candidate candidate) {
