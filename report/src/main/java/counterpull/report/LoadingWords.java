@@ -57,7 +57,7 @@ public final class LoadingWords {
         for (Horn horn : Horn.values()) {
             List<String> turns = new ArrayList<>();
             for (PlateStack stack : setup.plates().on(horn)) {
-                turns.addAll(Collections.nCopies(stack.count(), stack.plate()));
+                turns.addAll(Collections.nCopies(stack.count(), stack.unbroken()));
             }
             if (!turns.isEmpty()) {
                 String where = horn == Horn.EACH_SIDE ? "left and right in turn" : horn.words();

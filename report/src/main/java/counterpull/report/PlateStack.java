@@ -11,6 +11,8 @@ import counterpull.engine.Require;
  * @param count how many on that horn, or on each side
  */
 public record PlateStack(Horn horn, String plate, double mass, int count) {
+    private static final int LONGEST_UNBROKEN = 12;
+
     public PlateStack {
         Require.positive(mass, "mass of plate " + plate, "kg");
         Require.within(count, new Require.Limits(1, 200), "count of plate " + plate, "");
@@ -50,6 +52,20 @@ public record PlateStack(Horn horn, String plate, double mass, int count) {
     /** Count and name; the name alone for a single plate. */
     public String words() {
         return count == 1 ? plate : count + " × " + plate;
+    }
+
+    /** The name, a short one held together where a line ends. */
+    public String unbroken() {
+        return unbroken(plate);
+    }
+
+    /** {@link #words}, held together where a line ends if short. */
+    public String wordsUnbroken() {
+        return unbroken(words());
+    }
+
+    private static String unbroken(String words) {
+        return words.length() <= LONGEST_UNBROKEN ? words.replace(' ', '\u00A0') : words;
     }
 
     /** The same with another count. */

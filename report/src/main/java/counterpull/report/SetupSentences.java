@@ -8,7 +8,9 @@ import counterpull.report.table.UnitSet;
 import counterpull.scenario.units.Dimension;
 import counterpull.scenario.units.Units;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /** What a setup is and what it does, in a reader's words. */
 public final class SetupSentences {
@@ -24,13 +26,16 @@ public final class SetupSentences {
         unitSet = UnitSet.of(units);
     }
 
-    /** Plates and rubber in one line. */
+    /** Plates and rubber in one line: "20 kg each side, R1 and R2 at the top hook". */
     public String load() {
+        Map<String, List<String>> byAnchor = new LinkedHashMap<>();
+        for (ElasticLine line : setup.profile().loading().lines()) {
+            byAnchor.computeIfAbsent(line.ends().anchor().name(), at -> new ArrayList<>())
+                    .add(line.rubber().tag());
+        }
         List<String> parts = new ArrayList<>();
         parts.add(setup.plates().words());
-        for (ElasticLine line : setup.profile().loading().lines()) {
-            parts.add(line.rubber().tag() + " at " + line.ends().anchor().name());
-        }
+        byAnchor.forEach((anchor, tags) -> parts.add(String.join(" and ", tags) + " at " + anchor));
         return String.join(", ", parts);
     }
 
@@ -45,6 +50,14 @@ public final class SetupSentences {
     /** One line of rubber, whole. */
     public String line(ElasticLine line) {
         return line.words() + ", dead length " + Exact.words(line.deadLength(), Dimension.LENGTH, units);
+    }
+
+    /** Tape reading at the bottom: exact where a stop sets it, rounded where only the person's own range does. */
+    public Exact.Said bottom() {
+        double mark = setup.profile().mark(0);
+        return setup.order().stopped()
+                ? Exact.saidMark(mark, units)
+                : new Exact.Said(Measure.LENGTH.words(mark, unitSet), "");
     }
 
     /** How the push runs from bottom to top while lifting. */

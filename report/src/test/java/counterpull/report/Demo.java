@@ -80,7 +80,7 @@ public final class Demo {
     }
 
     /** A setup's candidate by strategy. */
-    static Optional<Candidate> best(Strategy strategy) {
+    public static Optional<Candidate> best(Strategy strategy) {
         return USUAL.others()
                 .choice()
                 .orElseThrow()

@@ -72,7 +72,7 @@ final class CardPage {
         html.open("table.block rule fit").open("tr");
         name("Seat and back", words.seat());
         name("Heels on", words.row());
-        cell(words.hasStop() ? "Bottom stop at" : "No stop; bottom", words.bottom());
+        cell(words.hasStop() ? "Bottom stop at" : "No stop; about", words.bottom());
         cell("Top, about", words.top());
         html.close()
                 .open("tr")

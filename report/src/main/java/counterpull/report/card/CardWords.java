@@ -11,6 +11,7 @@ import counterpull.report.PlateStack.Horn;
 import counterpull.report.Plates;
 import counterpull.report.SessionPlan;
 import counterpull.report.Setup;
+import counterpull.report.SetupSentences;
 import counterpull.report.WarmUp;
 import counterpull.report.table.Measure;
 import counterpull.scenario.units.Dimension;
@@ -20,7 +21,6 @@ import java.util.List;
 
 /** What a card says, word by word. Numbers that somebody sets are written exactly as they were put in. */
 final class CardWords {
-    private static final int LONGEST_UNBROKEN = 12;
     private final Findings findings;
     private final Setup setup;
     private final Units units;
@@ -55,7 +55,7 @@ final class CardWords {
     }
 
     Exact.Said bottom() {
-        return Exact.saidMark(setup.profile().mark(0), units);
+        return new SetupSentences(setup, units).bottom();
     }
 
     String top() {
@@ -65,7 +65,11 @@ final class CardWords {
     String stance() {
         String press = Exact.words(task.stance().pressurePoint(), Dimension.RATIO, units);
         double knee = setup.profile().drivingAngle(setup.profile().positions() - 1);
-        return "Press through " + press + " of the foot from the heel, " + push() + ". Stroke ends at "
+        String start = hasStop()
+                ? ""
+                : " Stroke starts at " + Measure.ANGLE.words(setup.profile().drivingAngle(0), findings.unitSet())
+                        + " of knee bend.";
+        return "Press through " + press + " of the foot from the heel, " + push() + "." + start + " Stroke ends at "
                 + Measure.ANGLE.words(knee, findings.unitSet()) + " of knee bend, not locked. Turn: "
                 + task.tempo().words() + ".";
     }
@@ -186,8 +190,7 @@ final class CardWords {
     private static String together(Plates plates, Horn horn) {
         List<String> parts = new ArrayList<>();
         for (PlateStack stack : plates.on(horn)) {
-            String words = stack.words();
-            parts.add(words.length() <= LONGEST_UNBROKEN ? words.replace(' ', '\u00A0') : words);
+            parts.add(stack.wordsUnbroken());
         }
         return String.join(" + ", parts);
     }

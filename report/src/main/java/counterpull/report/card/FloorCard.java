@@ -3,15 +3,20 @@ package counterpull.report.card;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
 import counterpull.report.Findings;
+import counterpull.report.Heading;
 import counterpull.report.Setup;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.GregorianCalendar;
 import java.util.List;
 import java.util.Optional;
 import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 
 /** Writes the floor card: one A4 page for each chosen setup, in letters that can be read at arm's length. */
 public final class FloorCard {
@@ -44,20 +49,26 @@ public final class FloorCard {
         if (fonts.isEmpty()) {
             notes.add(BUILT_IN);
         }
-        byte[] pdf = new byte[0];
-        int pages = Integer.MAX_VALUE;
-        for (Density density : Density.values()) {
-            if (pages > 1) {
-                String markup = CardPage.of(findings, setup, density, CardFigure.of(setup, density));
-                pdf = rendered(fonts.isEmpty() ? PlainSigns.of(markup) : markup, fonts);
-                pages = pages(pdf);
-            }
-        }
-        if (pages > 1) {
+        Card card = roomiest(findings, setup, fonts);
+        if (card.pages() > 1) {
             notes.add(TOO_LONG);
         }
-        to.write(pdf);
+        to.write(card.pdf());
         return notes;
+    }
+
+    private record Card(byte[] pdf, int pages) {}
+
+    /** The roomiest card that is one page; the fullest one where none is. */
+    private static Card roomiest(Findings findings, Setup setup, Optional<CardFonts> fonts) throws IOException {
+        Card card = new Card(new byte[0], Integer.MAX_VALUE);
+        for (Density density : Density.values()) {
+            if (card.pages() > 1) {
+                String markup = CardPage.of(findings, setup, density, CardFigure.of(setup, density));
+                card = stamped(rendered(fonts.isEmpty() ? PlainSigns.of(markup) : markup, fonts), findings.heading());
+            }
+        }
+        return card;
     }
 
     private static byte[] rendered(String markup, Optional<CardFonts> fonts) throws IOException {
@@ -74,9 +85,19 @@ public final class FloorCard {
         return out.toByteArray();
     }
 
-    private static int pages(byte[] pdf) throws IOException {
+    /** Title, program and the day it was made in place of the library's own clock: the same input gives the same bytes. */
+    private static Card stamped(byte[] pdf, Heading heading) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
         try (PDDocument document = Loader.loadPDF(pdf)) {
-            return document.getNumberOfPages();
+            PDDocumentInformation information = new PDDocumentInformation();
+            information.setTitle("Floor card: " + heading.client());
+            information.setProducer("Counterpull " + heading.version());
+            information.setCreationDate(GregorianCalendar.from(heading.made().atStartOfDay(ZoneOffset.UTC)));
+            document.setDocumentInformation(information);
+            document.getDocument().getTrailer().removeItem(COSName.ID);
+            document.setDocumentId(heading.made().toEpochDay());
+            document.save(out);
+            return new Card(out.toByteArray(), document.getNumberOfPages());
         }
     }
 }

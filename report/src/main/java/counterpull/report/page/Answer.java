@@ -4,6 +4,7 @@ import counterpull.engine.choice.Choice;
 import counterpull.engine.load.ElasticLine;
 import counterpull.engine.profile.PressTask;
 import counterpull.engine.profile.PushCheck;
+import counterpull.report.Cautions;
 import counterpull.report.Exact;
 import counterpull.report.Html;
 import counterpull.report.LoadingWords;
@@ -23,6 +24,7 @@ final class Answer implements Section {
             String title = desk.findings().split() ? "The chosen setup: " + setup.name() : "The chosen setup";
             desk.html().put("h2", title);
             answer(desk, setup);
+            desk.html().put("p.small", Cautions.FOR_CARD);
             desk.html().close().line();
         }
     }
@@ -74,7 +76,7 @@ final class Answer implements Section {
         entry(html, "Seat and back", task.stance().seat().name());
         entry(html, "Foot row", task.stance().row().name());
         String bottom = setup.order().stopped() ? "Bottom stop at mark" : "Bottom at mark (no stop)";
-        entry(html, bottom, Exact.mark(setup.profile().mark(0), desk.units()));
+        entry(html, bottom, words.bottom().toString());
         entry(
                 html,
                 "Top at mark",

@@ -14,7 +14,7 @@ import counterpull.report.Setup;
 final class Charts implements Section {
     @Override
     public void write(Desk desk) {
-        desk.html().open("section.long").put("h2", "What is asked, and what there is");
+        desk.html().open("section").put("h2", "What is asked, and what there is");
         for (Setup setup : desk.findings().chosen()) {
             if (desk.findings().split()) {
                 desk.html().put("h3", setup.name());

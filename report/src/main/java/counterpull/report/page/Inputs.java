@@ -26,7 +26,7 @@ final class Inputs implements Section {
     @Override
     public void write(Desk desk) {
         Scenario scenario = desk.findings().scenario();
-        desk.html().open("section.long").put("h2", "What went in");
+        desk.html().open("section").put("h2", "What went in");
         person(desk, scenario.client());
         for (Limb limb : scenario.person().limbs()) {
             limb(desk, limb, scenario.client());
@@ -52,7 +52,7 @@ final class Inputs implements Section {
     }
 
     private static void limb(Desk desk, Limb limb, Client client) {
-        Grid grid = Grid.open(desk.html(), limb.side().words() + " leg", HEADS);
+        Grid grid = Grid.open(desk.html(), "The " + limb.side().words() + " leg", HEADS);
         boolean tape = client.limbs().stream()
                 .anyMatch(own ->
                         own.side() == limb.side() && !own.measured().lengths().isEmpty());

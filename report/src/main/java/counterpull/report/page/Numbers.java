@@ -13,7 +13,7 @@ final class Numbers implements Section {
 
     @Override
     public void write(Desk desk) {
-        desk.html().open("section.long").put("h2", "Numbers");
+        desk.html().open("section").put("h2", "Numbers");
         for (Setup setup : desk.findings().chosen()) {
             numbers(desk, setup.profile());
         }

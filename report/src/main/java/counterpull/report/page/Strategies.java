@@ -80,9 +80,11 @@ final class Strategies implements Section {
 
     private static String words(Desk desk, Candidate candidate) {
         Setup setup = Setup.of("", candidate, desk.findings().scenario());
-        String place = candidate.place().stance().seat().name() + ", "
-                + candidate.place().stance().row().name();
-        return new SetupSentences(setup, desk.units()).whole() + " (" + place + ")";
+        String seat = candidate.place().stance().seat().name();
+        String row = candidate.place().stance().row().name();
+        SetupSentences words = new SetupSentences(setup, desk.units());
+        String bottom = (setup.order().stopped() ? "stop at " : "bottom at ") + words.bottom();
+        return words.whole() + " (" + seat + ", " + row + ", " + bottom + ")";
     }
 
     private static Facts facts(Candidate candidate) {

@@ -48,6 +48,19 @@ class CardRoundTripTest {
         }
     }
 
+    @Test
+    void anotherDeadLengthWouldBeNoticed() throws IOException {
+        Profile chosen = Demo.usual().first().profile();
+        Loading wrong = new Loading(
+                chosen.loading().plates(),
+                chosen.loading().lines().stream()
+                        .map(line ->
+                                new ElasticLine(line.rubber(), line.pieces(), line.deadLength() + 0.001, line.ends()))
+                        .toList());
+        Profile other = Profile.of(chosen.ground(), wrong);
+        assertThat(other.force(Phase.HELD, 60)).isNotEqualTo(chosen.force(Phase.HELD, 60));
+    }
+
     private static void same(Profile typed, Profile chosen) {
         assertThat(typed.positions()).isEqualTo(chosen.positions());
         for (Phase phase : Phase.values()) {

@@ -1,6 +1,7 @@
 package counterpull.report.card;
 
 import counterpull.report.Findings;
+import counterpull.report.Setup;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -35,8 +36,12 @@ final class CardText {
     }
 
     static CardText of(Findings findings) throws IOException {
+        return of(findings, findings.first());
+    }
+
+    static CardText of(Findings findings, Setup setup) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        List<String> notes = FloorCard.pdf(findings, out);
+        List<String> notes = FloorCard.pdf(findings, setup, out);
         return new CardText(out.toByteArray(), notes);
     }
 
