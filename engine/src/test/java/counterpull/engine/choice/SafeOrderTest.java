@@ -152,7 +152,8 @@ class SafeOrderTest {
         // straight legs reach 0.926 m, so the rack at 0.95 m is one that nobody can unrack from
         Racking racks = new Racking(List.of(0.95, 0.75, 0.9), Double.POSITIVE_INFINITY);
         ElasticLine adding = Trials.line(Trials.rubber("a", 0.5, 60), new Vec(0.05, 0), new Vec(0, 0));
-        assertThat(markOf(candidate(stopped(), heavy(), relieving(0.5, 60)), racks)).isEqualTo(0.9);
+        assertThat(markOf(candidate(stopped(), heavy(), relieving(0.5, 60)), racks))
+                .isEqualTo(0.9);
         assertThat(markOf(candidate(stopped(), heavy(), adding), racks)).isEqualTo(0.75);
         SafeOrder order = SafeOrder.of(candidate(stopped(), heavy(), adding), racks, Kits.full());
         assertThat(order.rackInReach()).isTrue();
