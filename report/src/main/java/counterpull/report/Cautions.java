@@ -31,9 +31,9 @@ public final class Cautions {
 
     /** All that a floor card has room for, in fewer words. */
     public static final String FOR_CARD =
-            "Computed numbers: they diagnose and treat nothing. Joint limits, pain rules and"
-                    + " return to load: the licensed professional and local rules. The maker's limits stand above every number."
-                    + " Tubing can snap: inspect it, keep faces out of its line. Averages are not this person.";
+            "Computed numbers: they diagnose and treat nothing. Joint limits, pain rules, return"
+                    + " to load: the licensed professional and local rules. The maker's limits stand above all. Tubing can snap:"
+                    + " inspect it, keep faces out of its line. Averages are not this person.";
 
     private Cautions() {}
 

@@ -15,13 +15,36 @@ public final class Exact {
 
     private Exact() {}
 
+    /**
+     * A number to be set.
+     *
+     * @param exact what to type
+     * @param about the same in the reader's own unit, rounded; empty where {@code exact} is in it
+     */
+    public record Said(String exact, String about) {
+        @Override
+        public String toString() {
+            return about.isEmpty() ? exact : exact + " (" + about + ")";
+        }
+    }
+
     /** A quantity in the reader's unit where that is short, else in the other system's with the reader's rounded. */
     public static String words(double si, Dimension dimension, Units units) {
-        Quantity own = Quantity.exactly(si, units.unit(dimension));
-        Quantity other = Quantity.exactly(si, units.other().unit(dimension));
-        boolean keep = number(own).length() <= SHORT
-                || number(own).length() <= number(other).length();
-        return keep ? words(own) : words(other) + " (about " + units.written(si, dimension) + ")";
+        return said(si, dimension, units).toString();
+    }
+
+    /** {@link #words} in its two parts. */
+    public static Said said(double si, Dimension dimension, Units units) {
+        Unit ownUnit = units.unit(dimension);
+        Unit otherUnit = units.other().unit(dimension);
+        Quantity own = Quantity.exactly(si, ownUnit);
+        Quantity other = Quantity.exactly(si, otherUnit);
+        boolean ownWillDo = own.unit() == ownUnit && number(own).length() <= SHORT;
+        boolean otherIsShorter = other.unit() == otherUnit
+                && number(other).length() < number(own).length();
+        boolean otherAlone = other.unit() == otherUnit && own.unit() != ownUnit;
+        boolean keep = ownWillDo || !(otherIsShorter || otherAlone);
+        return keep ? new Said(words(own), "") : new Said(words(other), "about " + units.written(si, dimension));
     }
 
     /**
@@ -29,7 +52,12 @@ public final class Exact {
      * distance and back) the last-digit noise, below a nanometre, is taken off.
      */
     public static String mark(double si, Units units) {
-        return words(Math.rint(si * 1e9) / 1e9, Dimension.LENGTH, units);
+        return saidMark(si, units).toString();
+    }
+
+    /** {@link #mark} in its two parts. */
+    public static Said saidMark(double si, Units units) {
+        return said(Math.rint(si * 1e9) / 1e9, Dimension.LENGTH, units);
     }
 
     private static String number(Quantity quantity) {

@@ -2,11 +2,15 @@ package counterpull.report;
 
 import counterpull.engine.choice.SafeOrder.Kind;
 import counterpull.engine.choice.SafeOrder.Step;
+import counterpull.report.PlateStack.Horn;
 import counterpull.report.table.Measure;
 import counterpull.report.table.UnitSet;
 import counterpull.scenario.units.Units;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /** The safe order of a setup in sentences for the floor. */
 public final class LoadingWords {
@@ -28,13 +32,14 @@ public final class LoadingWords {
                 case RACK -> words.add("Rack the carriage at mark " + mark(step.mark()) + ".");
                 case SET_STOP -> {
                     words.add(stopWords(step.mark()));
-                    plates(steps, words);
+                    plates(words);
                 }
-                case HANG_LINE ->
-                    words.add("Rubber last: " + tag(step) + ", racked at mark " + mark(step.mark()) + ".");
-                case UNRACK -> words.add("Feet on, legs take the load, then unrack.");
+                case UNRACK -> {
+                    rubber(steps, words);
+                    words.add("Feet on, legs take the load, then unrack.");
+                }
                 default -> {
-                    // plates are told in one sentence
+                    // plates are told in one sentence, and so is rubber that is hung at one mark
                 }
             }
         }
@@ -47,36 +52,59 @@ public final class LoadingWords {
                 : "This machine has no bottom stop: somebody stands by.";
     }
 
-    private void plates(List<Step> steps, List<String> words) {
-        List<String> turns = new ArrayList<>();
-        for (Step step : steps) {
-            if (step.kind() == Kind.PLATE_LEFT || step.kind() == Kind.PLATE_MIDDLE) {
-                turns.add(step.label());
+    /** Heaviest first on each horn, as the setup lists them. */
+    private void plates(List<String> words) {
+        for (Horn horn : Horn.values()) {
+            List<String> turns = new ArrayList<>();
+            for (PlateStack stack : setup.plates().on(horn)) {
+                turns.addAll(Collections.nCopies(stack.count(), stack.plate()));
             }
-        }
-        if (!turns.isEmpty()) {
-            boolean middle = steps.stream().anyMatch(step -> step.kind() == Kind.PLATE_MIDDLE);
-            String how = middle ? "Plates, one at a time: " : "Plates, left and right in turn: ";
-            words.add(how + String.join(", ", turns) + ".");
+            if (!turns.isEmpty()) {
+                String where = horn == Horn.EACH_SIDE ? "left and right in turn" : horn.words();
+                words.add("Plates " + where + ": " + String.join(", ", turns) + ".");
+            }
         }
     }
 
-    private String tag(Step step) {
+    private void rubber(List<Step> steps, List<String> words) {
+        Map<String, List<String>> byMark = new LinkedHashMap<>();
+        for (Step step : steps) {
+            if (step.kind() == Kind.HANG_LINE) {
+                byMark.computeIfAbsent(mark(step.mark()), at -> new ArrayList<>())
+                        .add(tag(step));
+            }
+        }
+        byMark.forEach((at, tags) ->
+                words.add("Rubber last: " + String.join(", then ", tags) + ", racked at mark " + at + "."));
+    }
+
+    private static String tag(Step step) {
         int end = step.label().indexOf(", ");
         return end < 0 ? step.label() : step.label().substring(0, end);
     }
 
-    /** Unloading, step by step. */
+    /** Unloading, step by step: the same backwards. */
     public List<String> unloading() {
         List<String> words = new ArrayList<>();
-        words.add("Rack the carriage, feet off.");
-        if (!setup.profile().loading().lines().isEmpty()) {
-            words.add("Rubber off first, where it hangs loosest.");
+        List<String> marks = hangingMarks();
+        if (marks.isEmpty()) {
+            words.add("Rack the carriage, feet off.");
+        } else {
+            words.add("Rack the carriage at mark " + marks.get(marks.size() - 1) + ", feet off.");
+            words.add(marks.size() == 1 ? "Rubber off first." : "Rubber off first, last hung first, each at its mark.");
         }
         if (!setup.plates().stacks().isEmpty()) {
             words.add("Plates off in turn, lightest first.");
         }
         return words;
+    }
+
+    private List<String> hangingMarks() {
+        return setup.order().steps().stream()
+                .filter(step -> step.kind() == Kind.HANG_LINE)
+                .map(step -> mark(step.mark()))
+                .distinct()
+                .toList();
     }
 
     /** What makes this setup unsafe to load as it is; empty where nothing does. */

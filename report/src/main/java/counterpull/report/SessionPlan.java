@@ -28,7 +28,7 @@ public record SessionPlan(Dose dose, List<WarmUp> warmUp, List<String> whenToSto
         /** A professional wrote it down. */
         STATED("as planned"),
         /** Nobody said; the program's own plain values. */
-        USUAL("plain values, not planned by anyone: change them");
+        USUAL("our plain values: change them");
 
         private final String words;
 

@@ -25,7 +25,7 @@ public final class Main {
     /** Runs one command, writing to the given ends; answers its exit code. */
     public static int run(PrintWriter out, PrintWriter err, String... arguments) {
         CommandLine command = new CommandLine(new Counterpull())
-                .addSubcommand("completion", new GenerateCompletion())
+                .addSubcommand(new CommandLine(new GenerateCompletion()).setCommandName("completion"))
                 .setOut(out)
                 .setErr(err)
                 .setCaseInsensitiveEnumValuesAllowed(true)

@@ -20,8 +20,9 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "why",
         mixinStandardHelpOptions = true,
-        description = "Says what one torque (or, without --joint, the push on the plate) is made of: its terms, which"
-                + " add up to it, its formula and its sources.")
+        description =
+                "Says what one number is made of: its formula, what went into it, the terms that add up to it where"
+                        + " it is a sum, and its sources.")
 final class WhyCommand implements Callable<Integer> {
     @Mixin
     private ScenarioFiles files;
@@ -32,8 +33,36 @@ final class WhyCommand implements Callable<Integer> {
     @Mixin
     private Output output;
 
-    @Option(names = "--joint", paramLabel = "JOINT", description = "${COMPLETION-CANDIDATES}.")
+    /** The numbers that can be asked about. */
+    enum Number {
+        PUSH,
+        TORQUE,
+        EFFORT,
+        KNEECAP,
+        RUBBER
+    }
+
+    @Option(
+            names = "--of",
+            paramLabel = "NUMBER",
+            defaultValue = "torque",
+            description = "push (on the plate, along the rail), torque, effort, kneecap (joint stress) or rubber (pull"
+                    + " along the rail). Default: ${DEFAULT-VALUE}.")
+    private Number number;
+
+    @Option(
+            names = "--joint",
+            paramLabel = "JOINT",
+            defaultValue = "knee",
+            description = "For torque and effort: ${COMPLETION-CANDIDATES}. Default: ${DEFAULT-VALUE}.")
     private Joint joint;
+
+    @Option(
+            names = "--line",
+            paramLabel = "N",
+            defaultValue = "1",
+            description = "For rubber: which line of the setup. Default: ${DEFAULT-VALUE}.")
+    private int line;
 
     @Option(
             names = "--side",
@@ -63,10 +92,28 @@ final class WhyCommand implements Callable<Integer> {
         Scenario scenario = files.read();
         Profile profile = ScenarioFiles.computed(() -> Profile.of(scenario.task()));
         int position = position(profile);
-        int limb = limb(profile);
-        Why why = joint == null ? profile.whyForce(phase, position) : profile.why(limb, joint, phase, position);
-        output.write(spec, WhyText.of(title(profile, limb, position), why, units.set(), Output.width()));
+        Why why = why(profile, new Why.Place(limb(profile), joint, phase, position));
+        output.write(spec, WhyText.of(title(profile, position), why, units.set(), Output.width()));
         return Exit.GOOD;
+    }
+
+    private Why why(Profile profile, Why.Place at) {
+        return switch (number) {
+            case PUSH -> profile.why().push(phase, at.position());
+            case TORQUE -> profile.why().torque(at);
+            case EFFORT -> profile.why().effort(at);
+            case KNEECAP -> profile.why().kneecap(at);
+            case RUBBER -> profile.why().rubber(line(profile), phase, at.position());
+        };
+    }
+
+    private int line(Profile profile) {
+        int lines = profile.lines().size();
+        if (line < 1 || line > lines) {
+            throw new BadInput(
+                    List.of("--line: " + line + " must be from 1 to " + lines + ", the lines of this setup"));
+        }
+        return line - 1;
     }
 
     private int limb(Profile profile) {
@@ -92,12 +139,16 @@ final class WhyCommand implements Callable<Integer> {
         return nearest;
     }
 
-    private String title(Profile profile, int limb, int position) {
+    private String title(Profile profile, int position) {
         String where = phase.words() + ", knee at " + Measure.ANGLE.words(profile.drivingAngle(position), units.set())
                 + ", mark " + Measure.LENGTH.words(profile.mark(position), units.set());
-        return joint == null
-                ? "push on the plate along the rail, " + where
-                : profile.limbs().get(limb).side().words() + " "
-                        + joint.action().words() + " torque, " + where;
+        String whose = profile.limbs().get(limb(profile)).side().words();
+        return switch (number) {
+            case PUSH -> "push on the plate along the rail, " + where;
+            case TORQUE -> whose + " " + joint.action().words() + " torque, " + where;
+            case EFFORT -> "effort of the " + whose + " " + joint.words() + ", " + where;
+            case KNEECAP -> whose + " kneecap joint stress, " + where;
+            case RUBBER -> "pull of line " + line + " along the rail, toward the top, " + where;
+        };
     }
 }

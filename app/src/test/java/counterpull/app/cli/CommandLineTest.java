@@ -123,6 +123,15 @@ class CommandLineTest {
                 .contains("Source");
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"push", "torque", "effort", "kneecap", "rubber"})
+    void everyNumberAnswersWhy(String number) {
+        Ran ran = Ran.with("why", "--of", number, DEMO + "crane.yaml", DEMO + "room.yaml");
+        assertThat(ran.err()).isEmpty();
+        assertThat(ran.code()).isEqualTo(Exit.GOOD);
+        assertThat(ran.out()).contains("Source: ").doesNotContain("NaN");
+    }
+
     @Test
     void whyRefusesAnAngleWithoutAUnit() {
         Ran ran = Ran.with("why", "--knee", "60", DEMO + "plover.yaml", DEMO + "room.yaml");

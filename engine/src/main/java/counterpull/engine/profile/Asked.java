@@ -47,18 +47,25 @@ final class Asked {
 
     private static void turn(Terms terms, int limb, Pushed pushed, double[] torque) {
         double[] across = new double[pushed.force.length];
+        boolean any = false;
         for (int cell = 0; cell < across.length; cell++) {
             across[cell] = pushed.force[cell] * pushed.tangent[cell];
+            any |= across[cell] != 0;
         }
-        add(torque, across, terms.armsAcross(limb));
+        if (any) {
+            add(torque, across, terms.armsAcross(limb));
+        }
     }
 
-    // arms repeat for every phase
     private static void add(double[] torque, double[] force, double[] arms) {
-        for (int start = 0; start < torque.length; start += arms.length) {
-            for (int j = 0; j < arms.length; j++) {
-                torque[start + j] += force[(start + j) / JOINTS] * arms[j];
+        int arm = 0;
+        for (int cell = 0; cell < force.length; cell++) {
+            // the arms of a position are the same in every phase
+            arm = arm == arms.length ? 0 : arm;
+            for (int j = 0; j < JOINTS; j++) {
+                torque[cell * JOINTS + j] += force[cell] * arms[arm + j];
             }
+            arm += JOINTS;
         }
     }
 }

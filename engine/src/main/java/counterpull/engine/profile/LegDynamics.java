@@ -23,6 +23,8 @@ import counterpull.engine.planar.Vec;
  */
 final class LegDynamics {
     private static final int JOINTS = Joint.values().length;
+    private static final Phase[] PHASES = Phase.values();
+    private static final Phase[] MOVING = {Phase.LIFTING, Phase.LOWERING};
     private final Grid grid;
     private final Chain chain;
     private final Foot foot;
@@ -76,7 +78,7 @@ final class LegDynamics {
             dynamics.point(motion, press.path(index), i);
             dynamics.weigh(motion, i, frame.gravity());
             dynamics.arms(motion, i, frame.pressurePoint());
-            for (Phase phase : new Phase[] {Phase.LIFTING, Phase.LOWERING}) {
+            for (Phase phase : MOVING) {
                 dynamics.turn(motion, press.path(index), phase, i);
                 double hip = frame.ride() == Ride.SEAT ? -press.acceleration(phase, i) : 0;
                 dynamics.accelerate(motion, phase, i, hip);
@@ -106,7 +108,7 @@ final class LegDynamics {
 
     private void weigh(ChainMotion motion, int i, Vec gravity) {
         weighing.gravity(gravity.x(), gravity.y()).torques(motion, noLoads, torque);
-        for (Phase phase : Phase.values()) {
+        for (Phase phase : PHASES) {
             store(weight, phase, i);
         }
     }

@@ -177,14 +177,9 @@ public final class Profile {
         return Turnaround.of(this);
     }
 
-    /** Which terms a torque is made of, each with amount and coefficient. */
-    public Why why(int limb, Joint joint, Phase phase, int position) {
-        return Why.torque(this, limb, new Why.Place(joint, phase, position));
-    }
-
-    /** Which terms the contact force is made of. */
-    public Why whyForce(Phase phase, int position) {
-        return Why.force(this, phase, position);
+    /** What its numbers are made of. */
+    public Reasons why() {
+        return new Reasons(this);
     }
 
     double[] amounts() {

@@ -1,6 +1,7 @@
 package counterpull.report.card;
 
 import counterpull.report.Cautions;
+import counterpull.report.Exact;
 import counterpull.report.Findings;
 import counterpull.report.Html;
 import counterpull.report.LoadingWords;
@@ -51,7 +52,7 @@ final class CardPage {
     }
 
     private void head() {
-        html.open("table.block").open("tr");
+        html.open("table.block fit").open("tr");
         html.open("td").put("span.who", findings.heading().client()).close();
         html.open("td.right").text(findings.heading().machine());
         if (findings.split()) {
@@ -68,9 +69,9 @@ final class CardPage {
     }
 
     private void seating() {
-        html.open("table.block rule").open("tr");
-        cell("Seat and back", words.seat());
-        cell("Heels on", words.row());
+        html.open("table.block rule fit").open("tr");
+        name("Seat and back", words.seat());
+        name("Heels on", words.row());
         cell(words.hasStop() ? "Bottom stop at" : "No stop; bottom", words.bottom());
         cell("Top, about", words.top());
         html.close()
@@ -80,26 +81,33 @@ final class CardPage {
                 .close();
     }
 
-    private void cell(String label, String value) {
+    /** A name: may break where the line ends. */
+    private void name(String label, String value) {
         html.open("td").put("div.label", label).put("div.n", value).close();
     }
 
-    private void plates() {
-        html.open("table.block rule");
-        for (Horn horn : Horn.values()) {
-            if (!setup.plates().on(horn).isEmpty()) {
-                plates("Plates " + horn.words(), setup.plates().words(horn));
-            }
-        }
-        if (setup.plates().stacks().isEmpty()) {
-            plates("Plates", "none");
+    /** A number with its unit: stays in one piece. */
+    private void cell(String label, String value) {
+        cell(label, new Exact.Said(value, ""));
+    }
+
+    private void cell(String label, Exact.Said value) {
+        html.open("td").put("div.label q", label).put("div.n q", value.exact());
+        if (!value.about().isEmpty()) {
+            html.put("div", value.about());
         }
         html.close();
     }
 
-    private void plates(String label, String value) {
-        html.open("tr").open("td").put("div.label", label + " (" + words.plateTotal() + ")");
-        html.put("div.n", value).close().close();
+    private void plates() {
+        html.open("table.block rule fit").open("tr");
+        for (Horn horn : Horn.values()) {
+            if (!setup.plates().on(horn).isEmpty()) {
+                name("Plates " + horn.words(), words.plates(horn));
+            }
+        }
+        cell("In all", words.plateTotal());
+        html.close().close();
     }
 
     private void lines() {
@@ -108,31 +116,30 @@ final class CardPage {
         }
         for (CardLine line : words.lines()) {
             html.open("table.block rule").open("tr");
-            html.open("td", "style", "width:27%").put("div.label", "Rubber");
+            html.open("td", "style", "width:21%").put("div.label", "Rubber");
             html.put("div.n", line.line().rubber().tag())
                     .put("div", line.hang())
                     .close();
-            html.open("td", "style", "width:33%").put("div.label", "Anchor");
+            html.open("td", "style", "width:37%").put("div.label", "Anchor");
             html.put("div.n", line.line().ends().anchor().name());
             html.put("div", "→ " + line.line().ends().attachment().name()).close();
             cell("Dead length", words.dead(line));
-            html.open("td").put("div.label", words.loose(line)).put("div.n", words.looseness(line));
+            html.open("td", "style", "width:24%").put("div.label", words.loose(line));
+            html.put("div.n q", words.looseness(line));
             html.put("div", "at mark " + words.mark(line)).close();
             html.close().close();
         }
     }
 
     private void work() {
-        html.open("table.block rule").open("tr");
+        html.open("table.block rule fit").open("tr");
         cell("Sets × reps", words.dose());
-        cell("Reps to leave", words.left());
+        cell("Leave", words.left());
         cell("Rest", words.rest());
-        html.close().close();
-        html.open("p.block").put("span.label", "Tempo: ");
         for (CardWords.Beat beat : words.beats()) {
-            html.put("span.n", beat.number()).text(" " + beat.what() + " ");
+            cell(beat.what(), beat.number());
         }
-        html.text(words.turn()).close();
+        html.close().close();
     }
 
     private void warmUp() {
@@ -154,16 +161,16 @@ final class CardPage {
 
     private void step(CardWords.Step step) {
         html.open("td.warm").put("span.n", step.repetitions()).text(" × with ");
-        html.put("span.n", step.plates()).close();
+        for (CardWords.Part part : step.parts()) {
+            html.put("span.n", part.plates()).text(part.where());
+        }
+        html.close();
     }
 
     private void order(String figure) {
-        html.open("table.block rule").open("tr").open("td").put("b", "Load").open("ol");
-        order.loading().forEach(step -> html.put("li", step));
-        html.close()
-                .put("b", "Unload ")
-                .text(String.join(" ", order.unloading()))
-                .close();
+        html.open("table.block rule").open("tr").open("td").put("b", "Load ");
+        steps();
+        html.put("b", "Unload ").text(String.join(" ", order.unloading())).close();
         if (!figure.isEmpty()) {
             html.open("td.figure").own(figure).close();
         }
@@ -172,8 +179,18 @@ final class CardPage {
         html.text(String.join("; ", findings.plan().whenToStop()) + ".").close();
     }
 
+    private void steps() {
+        int number = 1;
+        for (String step : order.loading()) {
+            html.open("span.step").put("b", number + ".").text(" " + step + " ").close();
+            number++;
+        }
+    }
+
     private void foot() {
-        html.put("p.block thin", Cautions.FOR_CARD);
-        html.put("p.foot", words.foot());
+        html.open("p.thin")
+                .text(Cautions.FOR_CARD + " ")
+                .put("span.foot", words.foot())
+                .close();
     }
 }

@@ -20,6 +20,7 @@ import java.util.List;
 
 /** What a card says, word by word. Numbers that somebody sets are written exactly as they were put in. */
 final class CardWords {
+    private static final int LONGEST_UNBROKEN = 12;
     private final Findings findings;
     private final Setup setup;
     private final Units units;
@@ -35,8 +36,11 @@ final class CardWords {
     /** A number of the tempo and what it is. */
     record Beat(String number, String what) {}
 
+    /** Plates on one horn, and which. */
+    record Part(String plates, String where) {}
+
     /** A step of the warm-up. */
-    record Step(String repetitions, String plates) {}
+    record Step(String repetitions, List<Part> parts) {}
 
     String seat() {
         return task.stance().seat().name();
@@ -50,8 +54,8 @@ final class CardWords {
         return setup.order().stopped();
     }
 
-    String bottom() {
-        return Exact.mark(setup.profile().mark(0), units);
+    Exact.Said bottom() {
+        return Exact.saidMark(setup.profile().mark(0), units);
     }
 
     String top() {
@@ -62,7 +66,8 @@ final class CardWords {
         String press = Exact.words(task.stance().pressurePoint(), Dimension.RATIO, units);
         double knee = setup.profile().drivingAngle(setup.profile().positions() - 1);
         return "Press through " + press + " of the foot from the heel, " + push() + ". Stroke ends at "
-                + Measure.ANGLE.words(knee, findings.unitSet()) + " of knee bend, not locked.";
+                + Measure.ANGLE.words(knee, findings.unitSet()) + " of knee bend, not locked. Turn: "
+                + task.tempo().words() + ".";
     }
 
     private String push() {
@@ -79,15 +84,15 @@ final class CardWords {
     }
 
     String plateTotal() {
-        return "all plates: " + units.written(setup.plates().total(), Dimension.MASS);
+        return units.written(setup.plates().total(), Dimension.MASS).toString();
     }
 
     List<CardLine> lines() {
         return CardLine.of(setup);
     }
 
-    String dead(CardLine line) {
-        return Exact.words(line.line().deadLength(), Dimension.LENGTH, units);
+    Exact.Said dead(CardLine line) {
+        return Exact.said(line.line().deadLength(), Dimension.LENGTH, units);
     }
 
     String mark(CardLine line) {
@@ -99,7 +104,7 @@ final class CardWords {
     }
 
     String loose(CardLine line) {
-        return line.looseness() >= 0 ? "Hangs loose by" : "Stretched by";
+        return line.looseness() >= 0 ? "Loose by" : "Stretched by";
     }
 
     String dose() {
@@ -119,22 +124,17 @@ final class CardWords {
         Tempo tempo = task.tempo();
         if (tempo instanceof Bounce bounce) {
             return List.of(
-                    new Beat(Exact.words(bounce.speedDown(), Dimension.SPEED, units), "down,"),
-                    new Beat(Exact.words(bounce.speedUp(), Dimension.SPEED, units), "up, turn in"),
-                    new Beat(seconds(bounce.turnTime()), ""));
+                    new Beat(Exact.words(bounce.speedDown(), Dimension.SPEED, units), "Down"),
+                    new Beat(Exact.words(bounce.speedUp(), Dimension.SPEED, units), "Up"),
+                    new Beat(seconds(bounce.turnTime()), "Turn in"));
         }
         Tempo.Seconds seconds =
                 tempo.seconds(setup.profile().ground().motion().stroke().travel());
         return List.of(
-                new Beat(seconds(seconds.lowering()), "down"),
-                new Beat(seconds(seconds.lowPause()), "wait"),
-                new Beat(seconds(seconds.lifting()), "up"),
-                new Beat(seconds(seconds.highPause()), "wait;"));
-    }
-
-    /** How the stroke turns. */
-    String turn() {
-        return task.tempo().words();
+                new Beat(seconds(seconds.lowering()), "Down"),
+                new Beat(seconds(seconds.lowPause()), "Wait low"),
+                new Beat(seconds(seconds.lifting()), "Up"),
+                new Beat(seconds(seconds.highPause()), "Wait high"));
     }
 
     private String seconds(double time) {
@@ -142,30 +142,54 @@ final class CardWords {
     }
 
     String warmUpTitle() {
-        boolean none = findings.plan().warmUp().isEmpty();
-        String title = none ? "Warm-up: no lighter step with these plates" : "Warm-up, plates each side, no rubber";
+        if (findings.plan().warmUp().isEmpty()) {
+            return "Warm-up: no lighter step with these plates" + origin();
+        }
+        return (paired() ? "Warm-up, plates each side, no rubber" : "Warm-up, no rubber") + origin();
+    }
+
+    private String origin() {
         boolean stated = findings.plan().origin() == SessionPlan.Origin.STATED;
-        return title
-                + (stated
-                        ? ""
-                        : " (sets, reps, rest: " + findings.plan().origin().words() + ")");
+        return stated ? "" : " (" + findings.plan().origin().words() + ")";
+    }
+
+    /** Whether every step has all its plates in pairs, so that the title can say so. */
+    private boolean paired() {
+        return findings.plan().warmUp().stream()
+                .flatMap(step -> step.plates().stacks().stream())
+                .allMatch(stack -> stack.horn() == Horn.EACH_SIDE);
     }
 
     List<Step> warmUp() {
         List<Step> steps = new ArrayList<>();
         for (WarmUp step : findings.plan().warmUp()) {
-            steps.add(new Step(String.valueOf(step.repetitions()), plates(step.plates())));
+            steps.add(new Step(String.valueOf(step.repetitions()), parts(step.plates())));
         }
         return steps;
     }
 
-    /** Plates of a step without the horn where that is the usual one. */
-    private static String plates(Plates plates) {
-        List<PlateStack> pairs = plates.on(Horn.EACH_SIDE);
-        if (plates.stacks().isEmpty()) {
-            return "none";
+    private List<Part> parts(Plates plates) {
+        List<Part> parts = new ArrayList<>();
+        for (Horn horn : Horn.values()) {
+            if (!plates.on(horn).isEmpty()) {
+                parts.add(new Part(together(plates, horn), paired() ? "" : " " + horn.words() + " "));
+            }
         }
-        return pairs.size() == plates.stacks().size() ? plates.words(Horn.EACH_SIDE) : plates.words();
+        return parts.isEmpty() ? List.of(new Part("no plates", "")) : parts;
+    }
+
+    /** What goes on one horn; short names stay in one piece where the line breaks. */
+    String plates(Horn horn) {
+        return together(setup.plates(), horn);
+    }
+
+    private static String together(Plates plates, Horn horn) {
+        List<String> parts = new ArrayList<>();
+        for (PlateStack stack : plates.on(horn)) {
+            String words = stack.words();
+            parts.add(words.length() <= LONGEST_UNBROKEN ? words.replace(' ', '\u00A0') : words);
+        }
+        return String.join(" + ", parts);
     }
 
     String foot() {

@@ -8,7 +8,7 @@ import counterpull.report.Exact;
 import counterpull.report.Html;
 import counterpull.report.LoadingWords;
 import counterpull.report.Setup;
-import counterpull.report.SetupWords;
+import counterpull.report.SetupSentences;
 import counterpull.report.table.Measure;
 import counterpull.scenario.units.Dimension;
 import java.util.List;
@@ -29,7 +29,7 @@ final class Answer implements Section {
 
     private static void answer(Desk desk, Setup setup) {
         Html html = desk.html();
-        SetupWords words = new SetupWords(setup, desk.units());
+        SetupSentences words = new SetupSentences(setup, desk.units());
         html.put("p.loud", words.load());
         html.put("p.lead", words.course() + " " + words.hardest());
         proof(desk);
@@ -67,7 +67,7 @@ final class Answer implements Section {
         }
     }
 
-    private static void settings(Desk desk, Setup setup, SetupWords words) {
+    private static void settings(Desk desk, Setup setup, SetupSentences words) {
         PressTask task = setup.profile().task();
         Html html = desk.html();
         html.open("dl.settings");

@@ -30,12 +30,15 @@ final class Charts implements Section {
         desk.chart(EffortChart.of(profile, desk.findings().goal()));
         desk.chart(ForceChart.of(profile, Phase.LIFTING));
         desk.chart(ForceChart.of(profile, Phase.LOWERING));
+        desk.html().close();
         for (int limb = 0; limb < profile.limbs().size(); limb++) {
+            desk.html().put("h3", "The " + profile.limbs().get(limb).side().words() + " leg");
+            desk.html().open("div.pictures");
             for (Joint joint : Joint.values()) {
                 desk.chart(TorqueChart.of(profile, limb, joint));
             }
             desk.chart(StressChart.of(profile, limb));
+            desk.html().close();
         }
-        desk.html().close();
     }
 }

@@ -5,7 +5,7 @@ import counterpull.picture.ComparisonChart;
 import counterpull.report.Facts;
 import counterpull.report.PlateStack;
 import counterpull.report.Setup;
-import counterpull.report.SetupWords;
+import counterpull.report.SetupSentences;
 import java.util.Optional;
 
 /** Today's setup against the chosen one. */
@@ -43,7 +43,7 @@ final class Comparison implements Section {
         for (ElasticLine line : setup.profile().loading().lines()) {
             pieces += line.pieces().count();
         }
-        String name = setup.name() + ": " + new SetupWords(setup, desk.units()).whole();
+        String name = setup.name() + ": " + new SetupSentences(setup, desk.units()).whole();
         table.add(name, Facts.of(setup.profile(), setup.verdict()), pieces);
     }
 }

@@ -1,12 +1,12 @@
 package counterpull.report.page;
 
-import counterpull.engine.body.Action;
-import counterpull.engine.body.Joint;
+import counterpull.engine.choice.Goal;
 import counterpull.engine.jointload.Kneecap;
-import counterpull.engine.motion.Phase;
 import counterpull.engine.profile.LimbProfile;
 import counterpull.engine.profile.Profile;
 import counterpull.report.Setup;
+import counterpull.report.table.UnitSet;
+import counterpull.report.words.ProfileWords;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -16,7 +16,7 @@ final class NotKnown implements Section {
     public void write(Desk desk) {
         desk.html().open("section").put("h2", "What is not known");
         for (Setup setup : desk.findings().chosen()) {
-            List<String> gaps = gaps(setup);
+            List<String> gaps = gaps(setup, desk.findings().goal(), desk.unitSet());
             desk.html().open("ul");
             gaps.forEach(gap -> desk.html().put("li", gap));
             desk.html().close();
@@ -24,7 +24,7 @@ final class NotKnown implements Section {
         desk.html().close().line();
     }
 
-    private static List<String> gaps(Setup setup) {
+    private static List<String> gaps(Setup setup, Goal goal, UnitSet units) {
         List<String> gaps = new ArrayList<>();
         Profile profile = setup.profile();
         int looked = 2 * profile.positions();
@@ -33,48 +33,16 @@ final class NotKnown implements Section {
                     + " positions and moving phases no effort is known"
                     + " for any named joint: they count in neither target nor ceiling.");
         }
+        ProfileWords words = new ProfileWords(profile, goal, units);
+        gaps.addAll(words.unknown());
+        gaps.addAll(words.unjudged());
         for (LimbProfile limb : profile.limbs()) {
-            for (Joint joint : Joint.values()) {
-                strength(gaps, limb, joint, profile.positions());
-            }
             kneecap(gaps, limb, profile.positions());
         }
         gaps.add("A torque is net of all muscles around a joint; muscles that cross two joints, fatigue, and what a"
                 + " surgeon has changed are not in it.");
         gaps.add("Friction of the rails follows the weight alone; what pulls or pushes across them is not added.");
         return gaps;
-    }
-
-    private static void strength(List<String> gaps, LimbProfile limb, Joint joint, int positions) {
-        String whose = limb.side().words() + " ";
-        if (limb.limb().strength().of(joint.action()).isEmpty()) {
-            gaps.add("Strength of " + whose + joint.action().words() + " is not known anywhere.");
-            return;
-        }
-        int unknown = 0;
-        for (int i = 0; i < positions; i++) {
-            unknown += Double.isNaN(limb.effort(joint, Phase.LIFTING, i)) ? 1 : 0;
-        }
-        if (unknown > 0) {
-            gaps.add("Effort of the " + whose + joint.words() + " is not known at " + unknown + " of " + positions
-                    + " positions while lifting: its strength there lies outside what was measured or published.");
-        }
-        Action opposite = joint.opposite();
-        if (limb.limb().strength().of(opposite).isEmpty() && asks(limb, joint, positions)) {
-            gaps.add("Somewhere " + whose + opposite.words()
-                    + " is asked for, and nothing is known of it: its effort counts" + " as none.");
-        }
-    }
-
-    private static boolean asks(LimbProfile limb, Joint joint, int positions) {
-        for (Phase phase : Phase.values()) {
-            for (int i = 0; i < positions; i++) {
-                if (limb.torque(joint, phase, i) < 0) {
-                    return true;
-                }
-            }
-        }
-        return false;
     }
 
     private static void kneecap(List<String> gaps, LimbProfile limb, int positions) {

@@ -7,7 +7,7 @@ import counterpull.engine.choice.LimitKind;
 import counterpull.engine.choice.Rejections;
 import counterpull.engine.profile.Profile;
 import counterpull.report.Setup;
-import counterpull.report.SetupWords;
+import counterpull.report.SetupSentences;
 import counterpull.report.table.Decimals;
 import counterpull.report.table.Measure;
 import counterpull.report.table.Scale;
@@ -40,7 +40,7 @@ final class Rejected implements Section {
 
     private static void nearest(Desk desk, Candidate miss) {
         Setup setup = Setup.judged("", miss, desk.findings().scenario());
-        String what = new SetupWords(setup, desk.units()).whole();
+        String what = new SetupSentences(setup, desk.units()).whole();
         miss.verdict()
                 .tightest()
                 .filter(Breach::passed)

@@ -7,7 +7,7 @@ import counterpull.engine.choice.SplitSetup;
 import counterpull.engine.choice.Strategy;
 import counterpull.report.Facts;
 import counterpull.report.Setup;
-import counterpull.report.SetupWords;
+import counterpull.report.SetupSentences;
 import counterpull.report.table.Measure;
 import java.util.List;
 
@@ -82,7 +82,7 @@ final class Strategies implements Section {
         Setup setup = Setup.of("", candidate, desk.findings().scenario());
         String place = candidate.place().stance().seat().name() + ", "
                 + candidate.place().stance().row().name();
-        return new SetupWords(setup, desk.units()).whole() + " (" + place + ")";
+        return new SetupSentences(setup, desk.units()).whole() + " (" + place + ")";
     }
 
     private static Facts facts(Candidate candidate) {

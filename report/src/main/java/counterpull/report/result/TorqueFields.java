@@ -100,7 +100,8 @@ final class TorqueFields {
     private static double sum(Spot spot, Joint joint, Part part) {
         double sum = 0;
         for (Why.Summand summand : spot.profile()
-                .why(spot.limb(), joint, spot.phase(), spot.position())
+                .why()
+                .torque(new Why.Place(spot.limb(), joint, spot.phase(), spot.position()))
                 .summands()) {
             sum += summand.part() == part ? summand.value() : 0;
         }

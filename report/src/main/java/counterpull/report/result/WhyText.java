@@ -23,13 +23,24 @@ public final class WhyText {
      * @param width characters in a line
      */
     public static String of(String title, Why why, UnitSet units, int width) {
-        Scale scale = measure(why).in(units);
         StringBuilder out = new StringBuilder();
         out.append(title)
                 .append(": ")
-                .append(measure(why).words(why.value(), units))
+                .append(measure(why.unit()).words(why.value(), units))
                 .append('\n');
         out.append(Wrap.block(why.formula(), width, "  "));
+        for (Why.Input input : why.inputs()) {
+            out.append(Wrap.block(
+                    input.label() + ": " + measure(input.unit()).words(input.value(), units), width, "    "));
+        }
+        if (!why.summands().isEmpty()) {
+            summands(why, units, width, out);
+        }
+        return out.append(Wrap.block("Source: " + why.source(), width, "  ")).toString();
+    }
+
+    private static void summands(Why why, UnitSet units, int width, StringBuilder out) {
+        Scale scale = measure(why.unit()).in(units);
         int digits = digits(why, scale);
         for (Why.Summand summand : why.summands()) {
             out.append(line(summand, scale, digits, width));
@@ -37,11 +48,22 @@ public final class WhyText {
         out.append("  ").append("─".repeat(digits)).append('\n');
         out.append("  ").append(right(scale.fixed(sum(why.summands())), digits));
         out.append(' ').append(scale.unit()).append("  sum\n");
-        return out.append(Wrap.block("Source: " + why.source(), width, "  ")).toString();
     }
 
-    private static Measure measure(Why why) {
-        return why.unit().equals("N") ? Measure.FORCE : Measure.TORQUE;
+    private static Measure measure(String unit) {
+        return switch (unit) {
+            case "N" -> Measure.FORCE;
+            case "N·m" -> Measure.TORQUE;
+            case "m" -> Measure.LENGTH;
+            case "m²" -> Measure.AREA;
+            case "m/s" -> Measure.SPEED;
+            case "m/s²" -> Measure.ACCELERATION;
+            case "rad" -> Measure.ANGLE;
+            case "rad/s" -> Measure.ANGULAR_SPEED;
+            case "share" -> Measure.EFFORT;
+            case "Pa" -> Measure.STRESS;
+            default -> Measure.NUMBER;
+        };
     }
 
     private static int digits(Why why, Scale scale) {
@@ -53,10 +75,11 @@ public final class WhyText {
     }
 
     private static String line(Why.Summand summand, Scale scale, int digits, int width) {
+        String part = summand.part().words();
+        String what = part.equals(summand.label()) ? part : part + ": " + summand.label();
         String how = summand.amount() == 1
-                ? summand.part().words() + ": " + summand.label()
-                : summand.part().words() + ": " + summand.label() + ", " + trimmed(summand.amount()) + " × "
-                        + scale.fixed(summand.perUnit()) + " " + scale.unit();
+                ? what
+                : what + ", " + trimmed(summand.amount()) + " × " + scale.fixed(summand.perUnit()) + " " + scale.unit();
         String lead = "  " + right(scale.fixed(summand.value()), digits) + " " + scale.unit() + "  ";
         List<String> lines = Wrap.lines(how, Math.max(20, width - lead.length()));
         return lead + String.join("\n" + " ".repeat(lead.length()), lines) + "\n";

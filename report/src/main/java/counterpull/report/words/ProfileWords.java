@@ -31,7 +31,8 @@ public final class ProfileWords {
         String told = profile.task().pushing().push().words() + ", give or take "
                 + Measure.ANGLE.words(check.spread(), units);
         if (!check.matters(goal.ceiling())) {
-            return "However they push (" + told + "), the limiting joint stays the same and the ceiling is kept: at most "
+            return "However they push (" + told
+                    + "), the limiting joint stays the same and the ceiling is kept: at most "
                     + Measure.EFFORT.words(check.peak(), units) + ".";
         }
         String changes = check.changes() > 0

@@ -11,14 +11,14 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** What a setup is and what it does, in a reader's words. */
-public final class SetupWords {
+public final class SetupSentences {
     private static final double NEAR = 0.05;
     private final Setup setup;
     private final Units units;
     private final UnitSet unitSet;
 
     /** For one setup in a reader's units. */
-    public SetupWords(Setup setup, Units units) {
+    public SetupSentences(Setup setup, Units units) {
         this.setup = setup;
         this.units = units;
         unitSet = UnitSet.of(units);

@@ -1,0 +1,69 @@
+package counterpull.report.result;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import counterpull.engine.body.Joint;
+import counterpull.engine.motion.Phase;
+import counterpull.engine.profile.Profile;
+import counterpull.report.Cases;
+import counterpull.report.Demo;
+import counterpull.report.Findings;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import org.junit.jupiter.api.Test;
+
+/** The machine-readable result read back by a general reader. */
+class ResultJsonTest {
+    private static JsonNode read(Findings findings) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ResultJson.write(findings, out);
+        return new ObjectMapper().readTree(out.toByteArray());
+    }
+
+    @Test
+    void seriesAreTheProfilesNumbersToTheLastDigit() throws IOException {
+        Profile profile = Demo.usual().first().profile();
+        JsonNode limbs = read(Demo.usual()).at("/chosen/0/limbs");
+        assertThat(limbs).hasSize(2);
+        for (int k = 0; k < 2; k++) {
+            for (Phase phase : Phase.values()) {
+                JsonNode series = limbs.get(k).at("/phases/" + phase.words());
+                for (int i = 0; i < profile.positions(); i++) {
+                    assertThat(series.get("force").get(i).doubleValue()).isEqualTo(profile.force(phase, i));
+                    double effort = profile.limbs().get(k).effort(Joint.HIP, phase, i);
+                    JsonNode cell = series.get("hip_effort").get(i);
+                    assertThat(cell.isNull()).as("null exactly where not known").isEqualTo(Double.isNaN(effort));
+                }
+            }
+        }
+    }
+
+    @Test
+    void saysItsFormatUnitsAndWhatEachSeriesIs() throws IOException {
+        JsonNode root = read(Demo.usual());
+        assertThat(root.get("format").asText()).isEqualTo("counterpull-result/1");
+        assertThat(root.get("units").asText()).contains("SI");
+        JsonNode columns = root.at("/chosen/0/columns");
+        JsonNode series = root.at("/chosen/0/limbs/0/phases/held");
+        series.fieldNames()
+                .forEachRemaining(key -> assertThat(columns.has(key)).as(key).isTrue());
+        assertThat(columns.at("/knee_flexion/unit").asText()).isEqualTo("rad");
+        assertThat(root.at("/search/strategies")).hasSize(4);
+        assertThat(root.at("/cautions").size()).isGreaterThan(3);
+    }
+
+    @Test
+    void namesArePassedThroughWhole() throws IOException {
+        assertThat(read(Cases.nasty()).get("client").asText()).isEqualTo(Cases.NASTY);
+    }
+
+    @Test
+    void aProfileAloneCanBeWritten() throws IOException {
+        JsonNode root = new ObjectMapper()
+                .readTree(ResultJson.of(Cases.oneLimb().first().profile()));
+        assertThat(root.get("limbs")).hasSize(1);
+        assertThat(root.get("positions").asInt()).isEqualTo(101);
+    }
+}
