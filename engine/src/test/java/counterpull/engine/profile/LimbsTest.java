@@ -66,7 +66,7 @@ class LimbsTest {
                 limb(Side.RIGHT, Examples.leg(), 0.7, 90, 10, strong())));
         Profile alone = Profile.of(task(limb(Side.RIGHT, Examples.leg(), 1, 90, 10, strong())));
         for (Joint joint : ALL) {
-            double own = equal.why(0, joint, Phase.LIFTING, 6).summands().stream()
+            double own = equal.why().torque(new Why.Place(0, joint, Phase.LIFTING, 6)).summands().stream()
                     .filter(s -> s.part() == Part.LIMB_WEIGHT || s.part() == Part.LIMB_INERTIA)
                     .mapToDouble(Why.Summand::value)
                     .sum();

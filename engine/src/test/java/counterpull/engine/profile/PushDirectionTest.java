@@ -122,7 +122,9 @@ class PushDirectionTest {
             for (Phase phase : Phase.values()) {
                 for (int i = 0; i < profile.positions(); i++) {
                     double own = 0;
-                    for (Why.Summand summand : profile.why(0, joint, phase, i).summands()) {
+                    for (Why.Summand summand : profile.why()
+                            .torque(new Why.Place(0, joint, phase, i))
+                            .summands()) {
                         boolean limb = summand.part() == Part.LIMB_WEIGHT || summand.part() == Part.LIMB_INERTIA;
                         own += limb ? summand.value() : 0;
                     }

@@ -40,7 +40,7 @@ class SumsTest {
                         parts += profile.force(part, phase, i);
                     }
                     assertThat(parts).isCloseTo(profile.force(phase, i), within(ROUNDING));
-                    assertAddsUp(profile.whyForce(phase, i), profile.force(phase, i));
+                    assertAddsUp(profile.why().push(phase, i), profile.force(phase, i));
                     double limbs = 0;
                     for (LimbProfile limb : profile.limbs()) {
                         limbs += limb.force(phase, i);
@@ -61,7 +61,7 @@ class SumsTest {
                     for (Phase phase : Phase.values()) {
                         for (int i = 0; i < profile.positions(); i++) {
                             double torque = profile.limbs().get(k).torque(joint, phase, i);
-                            assertAddsUp(profile.why(k, joint, phase, i), torque);
+                            assertAddsUp(profile.why().torque(new Why.Place(k, joint, phase, i)), torque);
                         }
                     }
                 }
@@ -120,7 +120,9 @@ class SumsTest {
                 LimbProfile limb = profile.limbs().get(k);
                 for (Joint joint : Joint.values()) {
                     double contact = 0;
-                    for (Why.Summand s : profile.why(k, joint, Phase.LIFTING, 3).summands()) {
+                    for (Why.Summand s : profile.why()
+                            .torque(new Why.Place(k, joint, Phase.LIFTING, 3))
+                            .summands()) {
                         boolean own = s.part() == Part.LIMB_WEIGHT || s.part() == Part.LIMB_INERTIA;
                         contact += own ? 0 : s.value();
                     }
