@@ -22,7 +22,7 @@ public record Why(
     }
 
     /**
-     * One input.
+     * A value that the formula takes in, named as a person reads it.
      *
      * @param label what it is, in words
      * @param value the number, SI; NaN where it is not known
@@ -31,7 +31,7 @@ public record Why(
     public record Input(String label, double value, String unit) {}
 
     /**
-     * One summand.
+     * A share of the number: one of its terms, and how it comes about.
      *
      * @param part what kind it is
      * @param label what it is, in words
