@@ -26,7 +26,8 @@ class LoadingWordsTest {
 
     @Test
     void aCarriageThatRubberHoldsUpIsRefusedInWords() {
-        // no plates, no friction, and a line from above that pulls 39 N where the bare carriage weighs 43 N along the rail
+        // no plates, no friction, and a line from above that pulls 39 N where the bare carriage weighs 43 N along the
+        // rail
         String light = Demo.text()
                 .replace("plates each side: [20 kg, 10 kg]", "plates each side: []")
                 .replace("plates in the middle: [2.5 kg]", "plates in the middle: []")

@@ -22,7 +22,7 @@ public record Why(
     }
 
     /**
-     * A value that the formula takes in, named as a person reads it.
+     * A number that goes into the formula, before anything is done with it.
      *
      * @param label what it is, in words
      * @param value the number, SI; NaN where it is not known
@@ -31,7 +31,7 @@ public record Why(
     public record Input(String label, double value, String unit) {}
 
     /**
-     * A share of the number: one of its terms, and how it comes about.
+     * A share of the number: so many units of something, each adding so much.
      *
      * @param part what kind it is
      * @param label what it is, in words
