@@ -29,12 +29,15 @@ public final class LoadingWords {
         List<Step> steps = setup.order().steps();
         for (Step step : steps) {
             switch (step.kind()) {
-                case RACK -> words.add("Rack the carriage at mark " + mark(step.mark()) + ".");
-                case SET_STOP -> {
-                    words.add(stopWords(step.mark()));
-                    plates(words);
+                case RACK -> {
+                    words.add("Rack the carriage at mark " + mark(step.mark()) + ".");
+                    if (!setup.order().stopped()) {
+                        words.add("This machine has no bottom stop: somebody stands by.");
+                    }
                 }
+                case SET_STOP -> words.add("Set the bottom stop at mark " + mark(step.mark()) + ".");
                 case UNRACK -> {
+                    plates(words);
                     rubber(steps, words);
                     words.add("Feet on, legs take the load, then unrack.");
                 }
@@ -44,12 +47,6 @@ public final class LoadingWords {
             }
         }
         return words;
-    }
-
-    private String stopWords(double mark) {
-        return setup.order().stopped()
-                ? "Set the bottom stop at mark " + mark(mark) + "."
-                : "This machine has no bottom stop: somebody stands by.";
     }
 
     /** Heaviest first on each horn, as the setup lists them. */
@@ -118,6 +115,13 @@ public final class LoadingWords {
                         + ", rubber pulls up "
                         + Measure.FORCE.words(step.check().pull(), UnitSet.of(units)) + ").");
             }
+        }
+        if (!setup.order().rackInReach()) {
+            words.add("No racking position between the stop and straight legs: two people rack and unrack.");
+        }
+        if (!setup.order().balanced()) {
+            words.add(
+                    "One plate alone is more than left and right may differ by: two people load both sides together.");
         }
         if (setup.order().stopped() && !setup.order().catchesBeforePain()) {
             words.add("The stop catches the load deeper than this person's pain-free bend.");

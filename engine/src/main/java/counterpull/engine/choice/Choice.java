@@ -8,7 +8,8 @@ import java.util.Optional;
  *
  * @param question what it was asked
  * @param rankings the setups that keep every limit, by strategy, in the strategies' order
- * @param splits split ranges that keep every limit, best first
+ * @param splits at most 64 split ranges that keep every limit, best first; the first is proved best, pairs that another one
+ *     matches at every position are left out
  * @param rejections what stopped the rest
  * @param extent how much was looked at
  */

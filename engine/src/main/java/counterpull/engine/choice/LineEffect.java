@@ -3,7 +3,10 @@ package counterpull.engine.choice;
 import counterpull.engine.load.LineSeries;
 import counterpull.engine.motion.Phase;
 
-/** What a line does over a range, held still: where it takes load off or adds it. */
+/**
+ * What a line does over a range, held still: where it takes load off or adds it. Rubber whose pull never falls with stretch
+ * cannot do the two effects "elsewhere" on a straight rail; they are there for a law that might.
+ */
 public enum LineEffect {
     /** Pulls toward the top everywhere, most at the bottom. */
     RELIEVES_LOW("takes load off low"),

@@ -14,8 +14,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A safe order to load a setup, racked: plates alternately left and right, heaviest first, then each line where it is loosest,
- * then unrack; unloading is the same backwards. At every step with rubber on, and at every racking and stop position, the
+ * A safe order to load a setup, all at one racking position, the one within the legs' reach where the lines are loosest:
+ * plates alternately left and right, heaviest first, then the lines, then unrack; unloading is the same backwards. At every step with rubber on, and at every racking and stop position, the
  * carriage must stay down by itself: its weight along the rail at least 1.2 times what the lines pull it up with, friction not
  * counted and nobody on the sled. And the stop must catch before the pain-free depth if the person lets go.
  */
@@ -23,6 +23,7 @@ public final class SafeOrder {
     /** Weight over pull that counts as staying down by itself; common practice, no source. */
     public static final double MARGIN = 1.2;
 
+    private static final double TOUCH = 1e-9;
     private final PressTask task;
     private final Racking racking;
     private final Kit kit;
@@ -100,9 +101,7 @@ public final class SafeOrder {
     }
 
     private void build(Candidate candidate) {
-        double rack = racking.racks().isEmpty()
-                ? marks[marks.length - 1]
-                : racking.racks().get(0);
+        double rack = rack(candidate.lines());
         step(Kind.RACK, "", rack, new OnSled(0, 0, List.of()));
         if (stopped()) {
             step(Kind.SET_STOP, "", marks[marks.length - 1], new OnSled(0, 0, List.of()));
@@ -112,7 +111,7 @@ public final class SafeOrder {
         List<ElasticLine> hung = new ArrayList<>();
         for (ElasticLine line : candidate.lines()) {
             hung.add(line);
-            step(Kind.HANG_LINE, line.words(), loosest(line), new OnSled(total, 0, hung));
+            step(Kind.HANG_LINE, line.words(), rack, new OnSled(total, 0, hung));
         }
         step(Kind.UNRACK, "", Double.NaN, new OnSled(total, 0, hung));
     }
@@ -144,17 +143,46 @@ public final class SafeOrder {
         return order;
     }
 
-    private double loosest(ElasticLine line) {
-        double best = marks[0];
+    /**
+     * Where all of it is done: of the racking positions from which the legs can take over (else of all, else the stop itself)
+     * the one at which the tightest of the lines is loosest; without lines the first.
+     */
+    private double rack(List<ElasticLine> lines) {
+        List<Double> inReach = racksInReach();
+        List<Double> racks = inReach.isEmpty() ? racking.racks() : inReach;
+        double best = racks.isEmpty() ? marks[marks.length - 1] : racks.get(0);
         double most = Double.NEGATIVE_INFINITY;
-        for (double mark : racking.racks()) {
-            double looseness = series(line, mark).looseness(0);
-            if (looseness > most) {
-                most = looseness;
+        for (double mark : racks) {
+            double least = Double.POSITIVE_INFINITY;
+            for (ElasticLine line : lines) {
+                least = Math.min(least, series(line, mark).looseness(0));
+            }
+            if (least > most) {
+                most = least;
                 best = mark;
             }
         }
         return best;
+    }
+
+    private List<Double> racksInReach() {
+        List<Double> found = new ArrayList<>();
+        for (double mark : racking.racks()) {
+            double plate = task.stance().seat().plateAt(mark, task.sled().rail());
+            if (plate >= bottom - TOUCH && plate <= straight() + TOUCH) {
+                found.add(mark);
+            }
+        }
+        return found;
+    }
+
+    /** The farthest that every leg reaches, as hip-to-plate distance, m. */
+    private double straight() {
+        double nearest = Double.POSITIVE_INFINITY;
+        for (LegOnPlate leg : task.legs()) {
+            nearest = Math.min(nearest, leg.plateAt(0));
+        }
+        return nearest;
     }
 
     private LineSeries series(ElasticLine line, double mark) {
@@ -208,6 +236,11 @@ public final class SafeOrder {
             }
         }
         return true;
+    }
+
+    /** Whether there is a racking position between the stop and straight legs, from which the legs can take over. */
+    public boolean rackInReach() {
+        return !racksInReach().isEmpty();
     }
 
     /** Whether left and right never differ by more than the machine allows. */

@@ -16,6 +16,8 @@ import java.util.Optional;
  * named action has one: its effort then counts as 0 and is said so. A joint with no curve at all is not known.
  */
 public final class Capacity {
+    private static final Phase[] PHASES = Phase.values();
+    private static final int JOINTS = Joint.values().length;
     private final Grid grid;
     private final List<Limb> limbs;
     private final double[][] named;
@@ -30,48 +32,69 @@ public final class Capacity {
 
     static Capacity of(List<Limb> limbs, PressMotion motion) {
         Capacity capacity = new Capacity(new Grid(motion.positions()), limbs);
+        Fill fill = new Fill(capacity.grid);
         for (int k = 0; k < limbs.size(); k++) {
             LimbStrength strength = limbs.get(k).strength();
             for (Joint joint : Joint.values()) {
-                Fill fill = new Fill(motion.path(k), joint, capacity.grid);
                 Optional<StrengthCurve> named = strength.of(joint.action());
-                fill.into(capacity.named[k], named, new Sense(1, Double.NaN));
                 double absent = named.isPresent() ? Double.POSITIVE_INFINITY : Double.NaN;
-                fill.into(capacity.opposite[k], strength.of(joint.opposite()), new Sense(-1, absent));
+                fill.look(motion.path(k), joint);
+                fill.into(capacity.named[k], named, Double.NaN);
+                fill.turnRound();
+                fill.into(capacity.opposite[k], strength.of(joint.opposite()), absent);
             }
         }
         return capacity;
     }
 
-    /** Which way an action shortens, and what stands where there is no curve. */
-    private record Sense(int shortening, double absent) {}
+    /** Writes one joint's strength after the other into flat arrays, with the same working rows for all. */
+    private static final class Fill {
+        private final Grid grid;
+        private final double[][] speed;
+        private final double[][] torque;
+        private double[] angle;
+        private Joint joint;
 
-    /** Writes one joint's strength into a flat array. */
-    private record Fill(LegPath path, Joint joint, Grid grid) {
-        void into(double[] out, Optional<StrengthCurve> curve, Sense sense) {
-            double[][] torque = new double[Phase.values().length][grid.positions()];
-            if (curve.isPresent()) {
-                curve.get().fill(path.angles(joint), speeds(sense), torque);
-            } else {
-                for (double[] row : torque) {
-                    java.util.Arrays.fill(row, sense.absent);
-                }
-            }
-            for (Phase phase : Phase.values()) {
-                for (int i = 0; i < grid.positions(); i++) {
-                    out[grid.jointCell(joint, phase, i)] = torque[phase.ordinal()][i];
+        Fill(Grid grid) {
+            this.grid = grid;
+            speed = new double[PHASES.length][grid.positions()];
+            torque = new double[PHASES.length][grid.positions()];
+        }
+
+        /** Takes the angles of a joint and how fast its named action shortens. */
+        void look(LegPath path, Joint which) {
+            joint = which;
+            angle = path.angles(which);
+            for (Phase phase : PHASES) {
+                for (int i = 0; i < angle.length; i++) {
+                    speed[phase.ordinal()][i] = path.actionSpeed(which, phase, i);
                 }
             }
         }
 
-        private double[][] speeds(Sense sense) {
-            double[][] speed = new double[Phase.values().length][grid.positions()];
-            for (Phase phase : Phase.values()) {
-                for (int i = 0; i < grid.positions(); i++) {
-                    speed[phase.ordinal()][i] = sense.shortening * path.actionSpeed(joint, phase, i);
+        /** The opposite action shortens while the named one lengthens. */
+        void turnRound() {
+            for (double[] row : speed) {
+                for (int i = 0; i < row.length; i++) {
+                    row[i] = -row[i];
                 }
             }
-            return speed;
+        }
+
+        /** Writes a curve, or what stands where there is none. */
+        void into(double[] out, Optional<StrengthCurve> curve, double absent) {
+            if (curve.isEmpty()) {
+                for (int at = joint.ordinal(); at < out.length; at += JOINTS) {
+                    out[at] = absent;
+                }
+                return;
+            }
+            curve.get().fill(angle, speed, torque);
+            for (Phase phase : PHASES) {
+                for (int i = 0; i < angle.length; i++) {
+                    out[grid.jointCell(joint, phase, i)] = torque[phase.ordinal()][i];
+                }
+            }
         }
     }
 

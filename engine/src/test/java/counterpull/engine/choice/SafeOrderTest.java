@@ -148,14 +148,31 @@ class SafeOrderTest {
     }
 
     @Test
-    void eachLineIsHungWhereItIsLoosest() {
+    void allIsDoneAtTheRackWithinReachWhereTheLinesAreLoosest() {
+        // straight legs reach 0.926 m, so the rack at 0.95 m is one that nobody can unrack from
+        Racking racks = new Racking(List.of(0.95, 0.75, 0.9), Double.POSITIVE_INFINITY);
         ElasticLine adding = Trials.line(Trials.rubber("a", 0.5, 60), new Vec(0.05, 0), new Vec(0, 0));
-        SafeOrder order = SafeOrder.of(candidate(stopped(), heavy(), relieving(0.5, 60), adding), RACKS, Kits.full());
-        List<SafeOrder.Step> hanging = order.steps().stream()
+        assertThat(markOf(candidate(stopped(), heavy(), relieving(0.5, 60)), racks))
+                .isEqualTo(0.9);
+        assertThat(markOf(candidate(stopped(), heavy(), adding), racks)).isEqualTo(0.75);
+        SafeOrder order = SafeOrder.of(candidate(stopped(), heavy(), adding), racks, Kits.full());
+        assertThat(order.rackInReach()).isTrue();
+        assertThat(order.steps().get(0).mark()).isEqualTo(0.75);
+    }
+
+    @Test
+    void aRackThatNobodyReachesIsSaid() {
+        Racking far = new Racking(List.of(0.95), Double.POSITIVE_INFINITY);
+        assertThat(SafeOrder.of(candidate(stopped(), heavy()), far, Kits.full()).rackInReach())
+                .isFalse();
+    }
+
+    private static double markOf(Candidate candidate, Racking racks) {
+        return SafeOrder.of(candidate, racks, Kits.full()).steps().stream()
                 .filter(step -> step.kind() == SafeOrder.Kind.HANG_LINE)
-                .toList();
-        assertThat(hanging.get(0).mark()).isEqualTo(0.95);
-        assertThat(hanging.get(1).mark()).isEqualTo(0.75);
+                .findFirst()
+                .orElseThrow()
+                .mark();
     }
 
     @Test
