@@ -37,8 +37,12 @@ final class Charts implements Section {
             for (Joint joint : Joint.values()) {
                 desk.chart(TorqueChart.of(profile, limb, joint));
             }
-            desk.chart(StressChart.of(profile, limb));
             desk.html().close();
         }
+        desk.html().put("h3", "The kneecap joint").open("div.pictures");
+        for (int limb = 0; limb < profile.limbs().size(); limb++) {
+            desk.chart(StressChart.of(profile, limb));
+        }
+        desk.html().close();
     }
 }

@@ -11,12 +11,15 @@ import counterpull.engine.load.Carriage;
 import counterpull.engine.motion.Ride;
 import counterpull.engine.profile.Limb;
 import counterpull.report.Exact;
+import counterpull.report.table.Decimals;
+import counterpull.report.table.Measure;
 import counterpull.scenario.Scenario;
 import counterpull.scenario.content.Client;
 import counterpull.scenario.content.Machine;
 import counterpull.scenario.units.Dimension;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /** What went in, as used, and where it comes from. */
 final class Inputs implements Section {
@@ -41,9 +44,7 @@ final class Inputs implements Section {
         Client.Build build = client.physique();
         Grid grid = Grid.open(desk.html(), "The person", HEADS);
         grid.row(
-                "sex, age",
-                build.sex().name().toLowerCase(java.util.Locale.ROOT) + ", " + number(build.age()) + " years",
-                GIVEN);
+                "sex, age", build.sex().name().toLowerCase(Locale.ROOT) + ", " + number(build.age()) + " years", GIVEN);
         grid.row("stature", length(desk, build.stature()), GIVEN);
         grid.row("mass", Exact.words(build.mass(), Dimension.MASS, desk.units()), GIVEN);
         grid.row("body segments", client.table().name(), client.table().source());
@@ -193,7 +194,7 @@ final class Inputs implements Section {
     }
 
     private static String rounded(Desk desk, double metres) {
-        return desk.say(counterpull.report.table.Measure.LENGTH, metres);
+        return desk.say(Measure.LENGTH, metres);
     }
 
     private static String angle(Desk desk, double radians) {
@@ -201,6 +202,6 @@ final class Inputs implements Section {
     }
 
     private static String number(double value) {
-        return counterpull.report.table.Decimals.exact(value);
+        return Decimals.exact(value);
     }
 }

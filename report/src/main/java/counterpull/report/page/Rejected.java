@@ -11,11 +11,13 @@ import counterpull.report.SetupSentences;
 import counterpull.report.table.Decimals;
 import counterpull.report.table.Measure;
 import counterpull.report.table.Scale;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /** Why the rest failed. */
 final class Rejected implements Section {
-    private static final int MOST_LISTED = 12;
     private static final int MOST_DECIMALS = 9;
 
     @Override
@@ -90,15 +92,27 @@ final class Rejected implements Section {
         };
     }
 
+    /** Each reason once, with how many ways it left out and the first of them. */
     private static void leftOut(Desk desk, List<String> words) {
         if (words.isEmpty()) {
             return;
         }
-        desk.html().put("h3", "Left out before anything was computed").open("ul");
-        words.stream().limit(MOST_LISTED).forEach(what -> desk.html().put("li", what));
-        desk.html().close();
-        if (words.size() > MOST_LISTED) {
-            desk.html().put("p.small", "and " + (words.size() - MOST_LISTED) + " more of the same kinds.");
+        Map<String, List<String>> byReason = new LinkedHashMap<>();
+        for (String word : words) {
+            int cut = word.indexOf(": ");
+            String reason = cut < 0 ? "" : word.substring(cut + 2);
+            byReason.computeIfAbsent(reason, why -> new ArrayList<>()).add(cut < 0 ? word : word.substring(0, cut));
         }
+        desk.html().put("h3", "Left out before anything was computed").open("ul");
+        byReason.forEach((reason, ways) -> desk.html().put("li", ways.get(0) + more(ways.size()) + colon(reason)));
+        desk.html().close();
+    }
+
+    private static String more(int ways) {
+        return ways == 1 ? "" : ", and " + (ways - 1) + " more like it";
+    }
+
+    private static String colon(String reason) {
+        return reason.isEmpty() ? "" : ": " + reason;
     }
 }

@@ -8,6 +8,7 @@ import counterpull.engine.profile.Why;
 import counterpull.report.table.Measure;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** Torque asked of each joint, its parts, what the person has, and which joint limits. */
@@ -88,7 +89,7 @@ final class TorqueFields {
     }
 
     private static Field part(Joint joint, Part part) {
-        String key = joint.words() + "_torque_" + part.name().toLowerCase(java.util.Locale.ROOT);
+        String key = joint.words() + "_torque_" + part.name().toLowerCase(Locale.ROOT);
         return Field.number(
                 key,
                 joint.words() + ": " + part.words(),

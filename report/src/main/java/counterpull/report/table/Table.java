@@ -1,6 +1,7 @@
 package counterpull.report.table;
 
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * A table that any output can write.
@@ -41,7 +42,7 @@ public record Table(String title, List<Column> columns, int leading) {
     public Table withoutEmpty() {
         return new Table(
                 title,
-                java.util.stream.IntStream.range(0, columns.size())
+                IntStream.range(0, columns.size())
                         .filter(k -> k < leading || !columns.get(k).allZero())
                         .mapToObj(columns::get)
                         .toList(),

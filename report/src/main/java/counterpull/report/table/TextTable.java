@@ -2,6 +2,7 @@ package counterpull.report.table;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 
 /** Tables for a terminal of a given width: what does not fit beside each other goes into further blocks below. */
 public final class TextTable {
@@ -110,7 +111,7 @@ public final class TextTable {
         return at < 0 ? "" : block.title.get(at);
     }
 
-    private static void write(StringBuilder out, List<Block> shown, java.util.function.Function<Block, String> cell) {
+    private static void write(StringBuilder out, List<Block> shown, Function<Block, String> cell) {
         StringBuilder line = new StringBuilder();
         for (Block block : shown) {
             line.append(line.isEmpty() ? "" : GAP).append(block.line(cell.apply(block)));
