@@ -143,8 +143,11 @@ class ChartTest {
         }
         Drawn effort = Drawn.of(EffortChart.of(unknown, Setups.goal()).svg(View.light(Size.CHART)));
         assertThat(effort.words()).anyMatch(word -> word.text().equals("hip: effort not known"));
-        assertThat(effort.words()).anyMatch(word -> word.text().equals("knee flexion: strength not known, drawn as 0"));
+        assertThat(effort.words()).anyMatch(word -> word.text().equals("knee: effort not known"));
         apart(effort.words(), "unknown");
+        Profile one = Setups.oneActionUnknown();
+        Drawn drawn = Drawn.of(EffortChart.of(one, Setups.goal()).svg(View.light(Size.CHART)));
+        assertThat(drawn.words()).anyMatch(word -> word.text().equals("knee flexion: strength not known, drawn as 0"));
     }
 
     @Test

@@ -1,5 +1,6 @@
 package counterpull.picture;
 
+import counterpull.engine.body.Action;
 import counterpull.engine.body.Anthropometry;
 import counterpull.engine.body.BodyLength;
 import counterpull.engine.body.DempsterWinter;
@@ -145,8 +146,17 @@ final class Setups {
 
     /** One leg of which nothing is known but its length. */
     static Profile unknown() {
+        return oneLeg(LimbStrength.none());
+    }
+
+    /** One leg whose published curves all stand but that of knee flexion. */
+    static Profile oneActionUnknown() {
+        return oneLeg(limb(Side.RIGHT, MeasuredLengths.none()).strength().without(Action.KNEE_FLEXION));
+    }
+
+    private static Profile oneLeg(LimbStrength strength) {
         Limb known = limb(Side.RIGHT, MeasuredLengths.none());
-        Limb limb = new Limb(Side.RIGHT, known.leg(), 1, known.range(), known.ranges(), LimbStrength.none());
+        Limb limb = new Limb(Side.RIGHT, known.leg(), 1, known.range(), known.ranges(), strength);
         Person person = new Person(80, List.of(limb));
         return Profile.of(press(person, sled(45, Ride.PLATE), stance(135), Loading.plates(0)));
     }

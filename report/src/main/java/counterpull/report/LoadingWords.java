@@ -35,11 +35,15 @@ public final class LoadingWords {
                         words.add("This machine has no bottom stop: somebody stands by.");
                     }
                 }
+                case REST_ON_STOP -> words.add("Let the carriage rest on the stop.");
                 case SET_STOP -> words.add("Set the bottom stop at mark " + mark(step.mark()) + ".");
                 case UNRACK -> {
                     plates(words);
                     rubber(steps, words);
-                    words.add("Feet on, legs take the load, then unrack.");
+                    words.add(
+                            rests(steps)
+                                    ? "Feet on, then press from the stop."
+                                    : "Feet on, legs take the load, then unrack.");
                 }
                 default -> {
                     // plates are told in one sentence, and so is rubber that is hung at one mark
@@ -47,6 +51,10 @@ public final class LoadingWords {
             }
         }
         return words;
+    }
+
+    private static boolean rests(List<Step> steps) {
+        return steps.stream().anyMatch(step -> step.kind() == Kind.REST_ON_STOP);
     }
 
     /** Heaviest first on each horn, as the setup lists them. */
@@ -72,7 +80,7 @@ public final class LoadingWords {
             }
         }
         byMark.forEach((at, tags) ->
-                words.add("Rubber last: " + String.join(", then ", tags) + ", racked at mark " + at + "."));
+                words.add("Rubber last: " + String.join(", then ", tags) + ", with the carriage at mark " + at + "."));
     }
 
     private static String tag(Step step) {
@@ -87,7 +95,8 @@ public final class LoadingWords {
         if (marks.isEmpty()) {
             words.add("Rack the carriage, feet off.");
         } else {
-            words.add("Rack the carriage at mark " + marks.get(marks.size() - 1) + ", feet off.");
+            words.add((rests(setup.order().steps()) ? "Down onto the stop at mark " : "Rack the carriage at mark ")
+                    + marks.get(marks.size() - 1) + ", feet off.");
             words.add(marks.size() == 1 ? "Rubber off first." : "Rubber off first, last hung first, each at its mark.");
         }
         if (!setup.plates().stacks().isEmpty()) {
@@ -117,7 +126,10 @@ public final class LoadingWords {
             }
         }
         if (!setup.order().rackInReach()) {
-            words.add("No racking position between the stop and straight legs: two people rack and unrack.");
+            words.add(
+                    setup.order().stopped()
+                            ? "No racking position within reach of the legs: start and end on the stop."
+                            : "No racking position within reach of the legs: two people rack and unrack.");
         }
         if (!setup.order().balanced()) {
             words.add(

@@ -14,7 +14,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A safe order to load a setup, all at one racking position, the one within the legs' reach where the lines are loosest:
+ * A safe order to load a setup, all at one resting place (a racking position within the legs' reach, or the bottom stop), the
+ * one where the lines are loosest:
  * plates alternately left and right, heaviest first, then the lines, then unrack; unloading is the same backwards. At every step with rubber on, and at every racking and stop position, the
  * carriage must stay down by itself: its weight along the rail at least 1.2 times what the lines pull it up with, friction not
  * counted and nobody on the sled. And the stop must catch before the pain-free depth if the person lets go.
@@ -58,6 +59,7 @@ public final class SafeOrder {
     public enum Kind {
         RACK,
         SET_STOP,
+        REST_ON_STOP,
         PLATE_LEFT,
         PLATE_RIGHT,
         PLATE_MIDDLE,
@@ -102,9 +104,15 @@ public final class SafeOrder {
 
     private void build(Candidate candidate) {
         double rack = rack(candidate.lines());
-        step(Kind.RACK, "", rack, new OnSled(0, 0, List.of()));
+        OnSled bare = new OnSled(0, 0, List.of());
+        if (!onStop(rack)) {
+            step(Kind.RACK, "", rack, bare);
+        }
         if (stopped()) {
-            step(Kind.SET_STOP, "", marks[marks.length - 1], new OnSled(0, 0, List.of()));
+            step(Kind.SET_STOP, "", stopMark(), bare);
+        }
+        if (onStop(rack)) {
+            step(Kind.REST_ON_STOP, "", rack, bare);
         }
         loadPlates(candidate.plates(), rack);
         double total = candidate.plates().total();
@@ -144,25 +152,43 @@ public final class SafeOrder {
     }
 
     /**
-     * Where all of it is done: of the racking positions from which the legs can take over (else of all, else the stop itself)
-     * the one at which the tightest of the lines is loosest; without lines the first.
+     * Where all of it is done: of the racking positions from which the legs can take over (else of all) the one at which the
+     * tightest of the lines is loosest; resting on the stop where that is looser still, or where there is no rack; without
+     * lines the first rack.
      */
     private double rack(List<ElasticLine> lines) {
         List<Double> inReach = racksInReach();
-        List<Double> racks = inReach.isEmpty() ? racking.racks() : inReach;
-        double best = racks.isEmpty() ? marks[marks.length - 1] : racks.get(0);
+        List<Double> racks = new ArrayList<>(inReach.isEmpty() ? racking.racks() : inReach);
+        if (racks.isEmpty() || stopped() && !lines.isEmpty()) {
+            racks.add(stopMark());
+        }
+        double best = racks.get(0);
         double most = Double.NEGATIVE_INFINITY;
         for (double mark : racks) {
-            double least = Double.POSITIVE_INFINITY;
-            for (ElasticLine line : lines) {
-                least = Math.min(least, series(line, mark).looseness(0));
-            }
-            if (least > most) {
-                most = least;
+            double tightest = tightest(lines, mark);
+            if (tightest > most) {
+                most = tightest;
                 best = mark;
             }
         }
         return best;
+    }
+
+    /** Looseness of the tightest line at a mark, m. */
+    private double tightest(List<ElasticLine> lines, double mark) {
+        double least = Double.POSITIVE_INFINITY;
+        for (ElasticLine line : lines) {
+            least = Math.min(least, series(line, mark).looseness(0));
+        }
+        return least;
+    }
+
+    private double stopMark() {
+        return marks[marks.length - 1];
+    }
+
+    private boolean onStop(double mark) {
+        return stopped() && Math.abs(mark - stopMark()) < TOUCH;
     }
 
     private List<Double> racksInReach() {

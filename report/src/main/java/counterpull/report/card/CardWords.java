@@ -147,14 +147,10 @@ final class CardWords {
 
     String warmUpTitle() {
         if (findings.plan().warmUp().isEmpty()) {
-            return "Warm-up: no lighter step with these plates" + origin();
+            return "Warm-up: no lighter step with these plates";
         }
-        return (paired() ? "Warm-up, plates each side, no rubber" : "Warm-up, no rubber") + origin();
-    }
-
-    private String origin() {
-        boolean stated = findings.plan().origin() == SessionPlan.Origin.STATED;
-        return stated ? "" : " (" + findings.plan().origin().words() + ")";
+        // nobody has planned the steps: they are worked out from the plates
+        return paired() ? "Warm-up (plain steps), plates each side, no rubber" : "Warm-up (plain steps), no rubber";
     }
 
     /** Whether every step has all its plates in pairs, so that the title can say so. */

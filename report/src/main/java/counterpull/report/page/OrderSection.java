@@ -39,7 +39,9 @@ final class OrderSection implements Section {
                                 + desk.units().written(dose.rest(), Dimension.TIME) + " ("
                                 + plan.origin().words() + ").");
         if (!plan.warmUp().isEmpty()) {
-            desk.html().put("p", "Before it, without rubber:").open("ul");
+            desk.html()
+                    .put("p", "Before it, without rubber (plain steps from these plates, common practice, no source):")
+                    .open("ul");
             for (WarmUp step : plan.warmUp()) {
                 desk.html()
                         .put(
