@@ -1,6 +1,7 @@
 package counterpull.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
@@ -72,6 +73,15 @@ class BrowserNumbersCrosscheckTest {
         for (int i = 0; i < ours.size(); i++) {
             compare(ours.get(i), theirs.get(i));
         }
+    }
+
+    /** A control: a difference in the eighth digit does not pass, a missing value neither. */
+    @Test
+    void aDifferenceIsSeen() {
+        assertThatThrownBy(() -> compare("knee torque\t84.607134", "knee torque\t84.607135"))
+                .isInstanceOf(AssertionError.class);
+        assertThatThrownBy(() -> compare("hip effort\t0.5", "hip effort\tNaN")).isInstanceOf(AssertionError.class);
+        assertThatThrownBy(() -> compare("hip effort\tNaN", "hip effort\t0.5")).isInstanceOf(AssertionError.class);
     }
 
     private static void compare(String ours, String theirs) {
