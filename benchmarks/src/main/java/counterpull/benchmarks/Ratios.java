@@ -64,9 +64,9 @@ public final class Ratios {
     }
 
     private static double bytes(RunResult result) {
-        for (var each : result.getSecondaryResults().entrySet()) {
-            if (each.getKey().endsWith("gc.alloc.rate.norm")) {
-                return each.getValue().getScore();
+        for (String name : result.getSecondaryResults().keySet()) {
+            if (name.endsWith("gc.alloc.rate.norm")) {
+                return result.getSecondaryResults().get(name).getScore();
             }
         }
         return Double.NaN;
