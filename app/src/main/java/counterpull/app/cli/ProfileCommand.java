@@ -4,6 +4,7 @@ import counterpull.engine.profile.Profile;
 import counterpull.report.result.Group;
 import counterpull.report.result.ProfileTables;
 import counterpull.report.result.ResultJson;
+import counterpull.report.result.SummaryTable;
 import counterpull.report.result.TextChoice;
 import counterpull.report.words.ProfileWords;
 import counterpull.scenario.Scenario;
@@ -47,8 +48,11 @@ final class ProfileCommand implements Callable<Integer> {
             description = "How many positions a table shows, evenly spread, 2 to 101. Default: ${DEFAULT-VALUE}.")
     private int positions;
 
-    @Option(names = "--parts", description = "Adds the parts of each torque and the push direction to the tables.")
-    private boolean parts;
+    @Option(
+            names = "--all",
+            description = "Adds every table: angles, moment arms, force and torque with their parts, strength, kneecap"
+                    + " joint, push direction, rubber; for each limb and phase.")
+    private boolean all;
 
     @Spec
     private CommandSpec spec;
@@ -66,7 +70,8 @@ final class ProfileCommand implements Callable<Integer> {
 
     private String text(Scenario scenario, Profile profile) {
         return switch (format) {
-            case TABLE -> tables(profile) + sentences(scenario, profile);
+            case TABLE ->
+                summary(scenario, profile) + sentences(scenario, profile) + (all ? "\n" + tables(profile) : "");
             case CSV -> ProfileTables.csv(profile, units.set());
             case DICTIONARY -> ProfileTables.dictionary(profile, units.set());
             case JSON -> json(profile);
@@ -84,7 +89,11 @@ final class ProfileCommand implements Callable<Integer> {
     private String tables(Profile profile) {
         TextChoice choice =
                 TextChoice.usual(units.set()).withPositions(positions).withWidth(Output.width());
-        return ProfileTables.text(profile, parts ? choice.withGroups(EnumSet.allOf(Group.class)) : choice);
+        return ProfileTables.text(profile, choice.withGroups(EnumSet.allOf(Group.class)));
+    }
+
+    private String summary(Scenario scenario, Profile profile) {
+        return SummaryTable.text(profile, scenario.goal().joints(), units.set(), positions);
     }
 
     private String sentences(Scenario scenario, Profile profile) {

@@ -2,6 +2,7 @@ package counterpull.report.card;
 
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
+import com.openhtmltopdf.util.XRLog;
 import counterpull.report.Findings;
 import counterpull.report.Heading;
 import counterpull.report.Setup;
@@ -72,6 +73,8 @@ public final class FloorCard {
     }
 
     private static byte[] rendered(String markup, Optional<CardFonts> fonts) throws IOException {
+        // the library would tell its own story on standard error
+        XRLog.setLoggingEnabled(false);
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         PdfRendererBuilder builder = new PdfRendererBuilder();
         builder.withHtmlContent(markup, "");

@@ -14,12 +14,14 @@ import java.util.List;
 public final class ChoiceText {
     private final Choice choice;
     private final ChoiceWords words;
+    private final UnitSet units;
     private final int width;
     private final StringBuilder out = new StringBuilder();
 
     private ChoiceText(Choice choice, UnitSet units, int width) {
         this.choice = choice;
         this.width = width;
+        this.units = units;
         words = new ChoiceWords(choice, units);
     }
 
@@ -47,6 +49,11 @@ public final class ChoiceText {
         say("  ", words.line(best) + ".");
         say("  ", words.why(best));
         words.heavier(best).ifPresent(sentence -> say("  ", sentence));
+        ProfileWords profile =
+                new ProfileWords(best.profile(), choice.question().goal(), units);
+        say("  ", profile.push());
+        profile.unknown().forEach(sentence -> say("  ", sentence));
+        profile.unjudged().forEach(sentence -> say("  ", sentence));
     }
 
     private void nothing() {

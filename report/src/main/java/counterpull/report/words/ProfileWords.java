@@ -2,6 +2,7 @@ package counterpull.report.words;
 
 import counterpull.engine.body.Joint;
 import counterpull.engine.choice.Goal;
+import counterpull.engine.jointload.Kneecap;
 import counterpull.engine.motion.Phase;
 import counterpull.engine.profile.LimbProfile;
 import counterpull.engine.profile.Profile;
@@ -58,6 +59,9 @@ public final class ProfileWords {
     /** Where strength, and so effort, is not known; a sentence for each joint that has such a place. */
     public List<String> unknown() {
         List<String> words = new ArrayList<>();
+        if (!uncheckedKneecap().isEmpty()) {
+            words.add(uncheckedKneecap());
+        }
         for (LimbProfile limb : profile.limbs()) {
             for (Joint joint : goal.joints()) {
                 String where = unknown(limb, joint);
@@ -92,6 +96,25 @@ public final class ProfileWords {
                 + Measure.ANGLE.words(profile.drivingAngle(first), units) + " and "
                 + Measure.ANGLE.words(profile.drivingAngle(last), units)
                 + ": outside what its source or tests cover, so it counts in no effort there.";
+    }
+
+    /** Where a stated limit on kneecap stress could not be checked, because nothing is published that deep; else empty. */
+    private String uncheckedKneecap() {
+        if (goal.caps().kneecapStress() == Double.POSITIVE_INFINITY) {
+            return "";
+        }
+        int unchecked = 0;
+        for (int i = 0; i < profile.positions(); i++) {
+            boolean absent = false;
+            for (LimbProfile limb : profile.limbs()) {
+                absent |= limb.kneecapReach(i) == Kneecap.Reach.ABSENT;
+            }
+            unchecked += absent ? 1 : 0;
+        }
+        return unchecked == 0
+                ? ""
+                : "The kneecap joint stress limit was not checked at the deepest " + unchecked + " of "
+                        + profile.positions() + " positions: nothing is published for a knee bent that far.";
     }
 
     /** Opposite actions that are asked for and of which nothing is known: their effort counts as 0. */

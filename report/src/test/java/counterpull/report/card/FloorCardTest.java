@@ -50,7 +50,15 @@ class FloorCardTest {
         CardText card = CardText.of(Demo.usual());
         assertThat(card.words)
                 .contains("Tern", "sled by the window", "Load", "Unload", "Stop when", "Tubing can snap", "2026-11-25")
-                .contains("Counterpull 0.1.0", "example", "Let the carriage rest on the stop", "Down", "Leave", "→", "×", "°");
+                .contains(
+                        "Counterpull 0.1.0",
+                        "example",
+                        "Let the carriage rest on the stop",
+                        "Down",
+                        "Leave",
+                        "→",
+                        "×",
+                        "°");
     }
 
     @Test
