@@ -26,6 +26,7 @@ public final class Main {
     public static int run(PrintWriter out, PrintWriter err, String... arguments) {
         CommandLine command = new CommandLine(new Counterpull())
                 .addSubcommand(new CommandLine(new GenerateCompletion()).setCommandName("completion"))
+                .setUsageHelpWidth(100)
                 .setOut(out)
                 .setErr(err)
                 .setCaseInsensitiveEnumValuesAllowed(true)

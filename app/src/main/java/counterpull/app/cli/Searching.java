@@ -47,8 +47,11 @@ final class Searching {
     }
 
     private void tell(Search.Progress now) {
-        progress.println("searching… " + now.considered() + " setups judged, " + now.placesDone() + " of "
-                + now.places() + " places done (Ctrl-C stops it with what it has)");
+        String stage = now.placesDone() < now.places()
+                ? now.placesDone() + " of " + now.places() + " places done"
+                : "pairing sets of a split range";
+        progress.println(
+                "searching… " + now.considered() + " setups judged, " + stage + " (Ctrl-C stops it with what it has)");
     }
 
     /** Holds the end of the program back until the answer so far is out. */
