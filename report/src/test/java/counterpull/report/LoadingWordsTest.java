@@ -13,15 +13,23 @@ class LoadingWordsTest {
     }
 
     @Test
-    void rackStopPlatesRubberThenUnrack() {
+    void rubberFromBelowIsHungWithTheCarriageDownOnItsStop() {
         List<String> steps = of(Demo.usual()).loading();
-        assertThat(steps.get(0)).startsWith("Rack");
-        assertThat(steps.get(1)).startsWith("Set the bottom stop at mark 20");
+        assertThat(steps.get(0)).startsWith("Set the bottom stop at mark 20");
+        assertThat(steps.get(1)).startsWith("Let the carriage rest on the stop");
         assertThat(steps.get(2)).startsWith("Plates left and right in turn");
         assertThat(steps.get(3)).startsWith("Rubber last: R1");
-        assertThat(steps.get(steps.size() - 1)).contains("unrack");
+        assertThat(steps.get(steps.size() - 1)).contains("press from the stop");
         assertThat(of(Demo.usual()).unloading().get(1)).startsWith("Rubber off first");
         assertThat(of(Cases.noLines()).unloading()).noneMatch(step -> step.contains("Rubber"));
+    }
+
+    @Test
+    void withoutRubberItIsRackedFirstThenStopped() {
+        List<String> steps = of(Cases.noLines()).loading();
+        assertThat(steps.get(0)).startsWith("Rack");
+        assertThat(steps.get(1)).startsWith("Set the bottom stop");
+        assertThat(steps.get(steps.size() - 1)).contains("unrack");
     }
 
     @Test

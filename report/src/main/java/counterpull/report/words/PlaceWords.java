@@ -4,6 +4,7 @@ import counterpull.engine.choice.Breach;
 import counterpull.engine.choice.LimitKind;
 import counterpull.engine.choice.Verdict;
 import counterpull.engine.profile.Profile;
+import counterpull.report.table.Decimals;
 import counterpull.report.table.Measure;
 import counterpull.report.table.UnitSet;
 
@@ -30,8 +31,13 @@ final class PlaceWords {
     /** Value against limit: "effort ceiling: 86 % against 85 % (left knee extension, …)". */
     String breach(Profile profile, Breach breach) {
         Measure measure = measure(breach.kind());
-        return breach.kind().words() + ": " + measure.words(breach.value(), units) + " against "
-                + measure.words(breach.limit(), units) + where(profile, breach.where());
+        return breach.kind().words() + ": " + said(measure, breach.value()) + " against "
+                + said(measure, breach.limit()) + where(profile, breach.where());
+    }
+
+    // an effort with a tenth of a percent: a ceiling just passed must not read as kept
+    private String said(Measure measure, double value) {
+        return measure == Measure.EFFORT ? Decimals.fixed(100 * value, 1) + "\u00A0%" : measure.words(value, units);
     }
 
     private String where(Profile profile, Breach.Where where) {
