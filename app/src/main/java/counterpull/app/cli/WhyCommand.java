@@ -38,6 +38,8 @@ final class WhyCommand implements Callable<Integer> {
         PUSH,
         TORQUE,
         EFFORT,
+        ANGLE,
+        ARM,
         KNEECAP,
         RUBBER
     }
@@ -46,15 +48,16 @@ final class WhyCommand implements Callable<Integer> {
             names = "--of",
             paramLabel = "NUMBER",
             defaultValue = "torque",
-            description = "push (on the plate, along the rail), torque, effort, kneecap (joint stress) or rubber (pull"
-                    + " along the rail). Default: ${DEFAULT-VALUE}.")
+            description =
+                    "push (on the plate, along the rail), torque, effort, angle, arm (moment arm), kneecap (joint stress) or rubber (pull"
+                            + " along the rail). Default: ${DEFAULT-VALUE}.")
     private Number number;
 
     @Option(
             names = "--joint",
             paramLabel = "JOINT",
             defaultValue = "knee",
-            description = "For torque and effort: ${COMPLETION-CANDIDATES}. Default: ${DEFAULT-VALUE}.")
+            description = "For torque, effort, angle and arm: ${COMPLETION-CANDIDATES}. Default: ${DEFAULT-VALUE}.")
     private Joint joint;
 
     @Option(
@@ -102,6 +105,8 @@ final class WhyCommand implements Callable<Integer> {
             case PUSH -> profile.why().push(phase, at.position());
             case TORQUE -> profile.why().torque(at);
             case EFFORT -> profile.why().effort(at);
+            case ANGLE -> profile.why().angle(at);
+            case ARM -> profile.why().momentArm(at);
             case KNEECAP -> profile.why().kneecap(at);
             case RUBBER -> profile.why().rubber(line(profile), phase, at.position());
         };
@@ -146,6 +151,8 @@ final class WhyCommand implements Callable<Integer> {
         return switch (number) {
             case PUSH -> "push on the plate along the rail, " + where;
             case TORQUE -> whose + " " + joint.action().words() + " torque, " + where;
+            case ANGLE -> whose + " " + joint.words() + " angle, " + where;
+            case ARM -> "moment arm of the push about the " + whose + " " + joint.words() + ", " + where;
             case EFFORT -> "effort of the " + whose + " " + joint.words() + ", " + where;
             case KNEECAP -> whose + " kneecap joint stress, " + where;
             case RUBBER -> "pull of line " + line + " along the rail, toward the top, " + where;

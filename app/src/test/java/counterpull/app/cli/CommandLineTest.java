@@ -124,7 +124,7 @@ class CommandLineTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"push", "torque", "effort", "kneecap", "rubber"})
+    @ValueSource(strings = {"push", "torque", "effort", "angle", "arm", "kneecap", "rubber"})
     void everyNumberAnswersWhy(String number) {
         Ran ran = Ran.with("why", "--of", number, DEMO + "crane.yaml", DEMO + "room.yaml");
         assertThat(ran.err()).isEmpty();

@@ -5,7 +5,9 @@ import counterpull.engine.body.Joint;
 import counterpull.engine.jointload.BrechterPowers2002;
 import counterpull.engine.jointload.Kneecap;
 import counterpull.engine.load.LineSeries;
+import counterpull.engine.motion.LegOnPlate;
 import counterpull.engine.motion.Phase;
+import counterpull.engine.planar.Vec;
 import counterpull.engine.strength.StrengthCurve;
 import java.util.ArrayList;
 import java.util.List;
@@ -92,6 +94,48 @@ public final class Reasons {
 
     private static Why.Summand summand(Term term, double amount, double perUnit) {
         return new Why.Summand(term.part(), term.label(), amount, perUnit, amount * perUnit);
+    }
+
+    /** A joint's anatomical angle, rad, from the two-link triangle. */
+    public Why angle(Why.Place at) {
+        LimbProfile limb = limb(at);
+        PressTask task = profile.task();
+        LegOnPlate leg = task.legs().get(at.limb());
+        List<Why.Input> inputs = List.of(
+                new Why.Input("hip to plate along the rail", profile.plate(at.position()), "m"),
+                new Why.Input("hip to ankle along the rail", leg.ankleAlong(profile.plate(at.position())), "m"),
+                new Why.Input("ankle across the rail", leg.ankleAcross(), "m"),
+                new Why.Input("thigh", limb.limb().leg().thigh().length(), "m"),
+                new Why.Input("shank", limb.limb().leg().shank().length(), "m"),
+                new Why.Input("rail angle", task.sled().rail().angle(), "rad"),
+                new Why.Input(
+                        "trunk direction from the horizontal",
+                        task.stance().seat().trunkDirection(),
+                        "rad"));
+        return new Why(
+                limb.angle(at.joint(), at.position()),
+                "rad",
+                "two-link triangle hip, knee, ankle with the foot flat on the plate",
+                inputs,
+                List.of(),
+                NOTATION + ", rail press; lengths as measured or from the named tables");
+    }
+
+    /** The moment arm of a limb's push about a joint, m, without sign. */
+    public Why momentArm(Why.Place at) {
+        LimbProfile limb = limb(at);
+        Vec way = profile.ground().terms().pressureFrom(at.limb(), at.joint(), at.position());
+        List<Why.Input> inputs = List.of(
+                new Why.Input("pressure point from the " + at.joint().words() + ", along the rail", way.x(), "m"),
+                new Why.Input("and across it", way.y(), "m"),
+                new Why.Input("push angle to the rail", limb.pushAngle(at.phase(), at.position()), "rad"));
+        return new Why(
+                limb.momentArm(at.joint(), at.phase(), at.position()),
+                "m",
+                "distance of the joint from the line of the push through the pressure point",
+                inputs,
+                List.of(),
+                NOTATION + ", direction of push");
     }
 
     /** An effort: torque asked over strength in the action that it asks for. */
