@@ -116,4 +116,78 @@ class LeverExamplesValidationTest {
                 .ours(forearm.muscle(0.035))
                 .within(0.051, "printed to one decimal");
     }
+
+    @Test
+    void kneecapBetweenTwoTendonPulls() {
+        Chain kneecap = Chain.build().segment(0.05, 1, new Vec(0, 0), 0).done();
+        PointLoads pulls = new PointLoads(1);
+        double above = Math.toRadians(55);
+        double below = Math.toRadians(75);
+        pulls.add(0, 0, 0, -1250 * Math.cos(above), 1250 * Math.sin(above));
+        pulls.add(0, 0, 0, -1250 * Math.cos(below), -1250 * Math.sin(below));
+        NewtonEuler pass = new NewtonEuler(kneecap);
+        pass.torques(new ChainMotion(1), pulls, new double[1]);
+        // the thigh bone holds the kneecap with the base force, so the kneecap pushes on it with the reverse
+        Vec onThigh = new Vec(-pass.baseForceX(), -pass.baseForceY());
+        String source = "OpenStax College Physics, section 9.6, kneecap; looked up";
+        Published.of("force of the kneecap on the thigh bone", "N")
+                .source(source)
+                .value(1.1e3)
+                .ours(onThigh.norm())
+                .within(50, "printed to two digits");
+        Published.of("its direction from the forward axis", "°")
+                .source(source)
+                .value(190)
+                .ours(Math.toDegrees(Math.atan2(onThigh.y(), onThigh.x())) + 360)
+                .within(0.5, "printed to whole degrees");
+    }
+
+    @Test
+    void armHeldOutToTheSide() {
+        Lever arm = new Lever(40, 0.30, 1).lift(0.60, -60).solve();
+        double angle = Math.toRadians(15);
+        double deltoid = arm.muscle(0.15 * Math.sin(angle));
+        double along = deltoid * Math.cos(angle);
+        double across = deltoid * Math.sin(angle) - arm.up;
+        String source =
+                "Özkaya and Nordin, Fundamentals of Biomechanics, chapter 5, shoulder; from memory, arithmetic checked";
+        Published.of("deltoid force", "N")
+                .source(source)
+                .value(1236)
+                .ours(deltoid)
+                .within(0.5, "printed to whole newtons");
+        Published.of("joint force at the shoulder", "N")
+                .source(source)
+                .value(1214)
+                .ours(Math.sqrt(along * along + across * across))
+                .within(0.5, "printed to whole newtons");
+    }
+
+    @Test
+    void shankWithAnAnkleWeightAt45Degrees() {
+        Chain shank = Chain.build().segment(0.5, 150, new Vec(0.22, 0), 0).done();
+        ChainMotion motion = new ChainMotion(1);
+        double slope = Math.toRadians(45);
+        motion.direction(0, -slope);
+        PointLoads boot = new PointLoads(1);
+        boot.add(0, motion.armX(0, 0.50, 0), motion.armY(0, 0.50, 0), 0, -100);
+        double[] torque = new double[1];
+        NewtonEuler pass = new NewtonEuler(shank).gravity(0, -1);
+        pass.torques(motion, boot, torque);
+        double tendon = torque[0] / (0.12 * Math.sin(Math.toRadians(15)));
+        double along = tendon * Math.cos(Math.toRadians(60));
+        double up = tendon * Math.sin(Math.toRadians(60)) - pass.baseForceY();
+        String source = "Özkaya and Nordin, Fundamentals of Biomechanics, chapter 5, knee; set-up from memory,"
+                + " answer computed by hand";
+        Published.of("force of the kneecap's tendon", "N")
+                .source(source)
+                .value(1889.7)
+                .ours(tendon)
+                .within(0.051, "given to one decimal");
+        Published.of("joint force at the knee", "N")
+                .source(source)
+                .value(1677.9)
+                .ours(Math.sqrt(along * along + up * up))
+                .within(0.1, "given to one decimal, from rounded parts");
+    }
 }
