@@ -29,8 +29,8 @@ import org.ojalgo.optimisation.Optimisation;
 import org.ojalgo.optimisation.Variable;
 
 /**
- * The push of least effort against a general quadratic program: least Σ p² + q² with torque = S⁺ p − S⁻ q, p and q not negative, the
- * tangent of the push angle within its limits. What is compared is the sum of squared efforts, because the angle itself may not be
+ * The push of least effort against a general quadratic program: least Σ (p/S⁺)² + (q/S⁻)² with torque = p − q, p and q not negative,
+ * the tangent of the push angle within its limits; a sense that is not known costs nothing. What is compared is the sum of squared efforts, because the angle itself may not be
  * the only one.
  */
 class LeastEffortCrosscheckTest {
@@ -100,30 +100,29 @@ class LeastEffortCrosscheckTest {
             return limbProfile().torquePushing(joint, phase, 2, tangent);
         }
 
+        /** Infinite where the sense is not known: it adds no effort. */
         double named(Joint joint) {
-            return capacity().named(limb, joint, phase, 2);
+            return knownOr(capacity().named(limb, joint, phase, 2));
         }
 
         double opposite(Joint joint) {
-            return capacity().opposite(limb, joint, phase, 2);
+            return knownOr(capacity().opposite(limb, joint, phase, 2));
+        }
+
+        private static double knownOr(double strength) {
+            return strength > 0 ? strength : Double.POSITIVE_INFINITY;
         }
 
         private Capacity capacity() {
             return profile.ground().capacity();
         }
 
-        boolean known(Joint joint) {
-            return named(joint) > 0 && opposite(joint) > 0;
-        }
-
         double squares(double tangent) {
             double sum = 0;
             for (Joint joint : Joint.values()) {
-                if (known(joint)) {
-                    double torque = torque(joint, tangent);
-                    double effort = torque >= 0 ? torque / named(joint) : torque / opposite(joint);
-                    sum += effort * effort;
-                }
+                double torque = torque(joint, tangent);
+                double effort = torque >= 0 ? torque / named(joint) : torque / opposite(joint);
+                sum += effort * effort;
             }
             return sum;
         }
@@ -142,9 +141,7 @@ class LeastEffortCrosscheckTest {
         Variable tangent = model.newVariable("tangent").lower(-Math.tan(LIMIT)).upper(Math.tan(LIMIT));
         Expression squares = model.newExpression("squares").weight(1);
         for (Joint joint : Joint.values()) {
-            if (cell.known(joint)) {
-                joint(model, cell, joint, new Shared(tangent, squares));
-            }
+            joint(model, cell, joint, new Shared(tangent, squares));
         }
         Optimisation.Result result = model.minimise();
         assertThat(result.getState().isOptimal()).as("%s", result).isTrue();
@@ -156,19 +153,23 @@ class LeastEffortCrosscheckTest {
     private static void joint(ExpressionsBasedModel model, Cell cell, Joint joint, Shared shared) {
         double straight = cell.torque(joint, 0);
         double slope = cell.torque(joint, 1) - straight;
-        double named = cell.named(joint);
-        boolean limited = cell.opposite(joint) < Double.POSITIVE_INFINITY;
+        // divided by a strength, so that all rows have one size
+        double size = Math.min(1000, Math.min(cell.named(joint), cell.opposite(joint)));
         Variable asked = model.newVariable(joint + " asked").lower(0);
         Variable reversed = model.newVariable(joint + " reversed").lower(0);
-        shared.squares.set(asked, asked, 1);
-        if (limited) {
-            shared.squares.set(reversed, reversed, 1);
-        }
-        // divided by the strength, so that all rows have one size
+        costs(shared.squares, asked, size / cell.named(joint));
+        costs(shared.squares, reversed, size / cell.opposite(joint));
         model.newExpression(joint.name())
                 .set(asked, 1)
-                .set(reversed, limited ? -cell.opposite(joint) / named : -1)
-                .set(shared.tangent, -slope / named)
-                .level(straight / named);
+                .set(reversed, -1)
+                .set(shared.tangent, -slope / size)
+                .level(straight / size);
+    }
+
+    // a sense that is not known costs nothing
+    private static void costs(Expression squares, Variable torque, double effortPerUnit) {
+        if (effortPerUnit > 0) {
+            squares.set(torque, torque, effortPerUnit * effortPerUnit);
+        }
     }
 }

@@ -118,14 +118,9 @@ public final class Capacity {
         return torque >= 0 ? torque / named[limb][jointCell] : -torque / opposite[limb][jointCell];
     }
 
-    /** 1 / strength² of the action that this torque asks for, 0 for an absent opposite. */
+    /** 1 / strength² of the action that this torque asks for, 0 where that is not known. */
     double inverseSquare(int limb, int jointCell, double torque) {
         double strength = torque >= 0 ? named[limb][jointCell] : opposite[limb][jointCell];
-        return 1 / (strength * strength);
-    }
-
-    /** Whether both senses of the joint can be judged here. */
-    boolean judged(int limb, int jointCell) {
-        return !Double.isNaN(named[limb][jointCell]) && !Double.isNaN(opposite[limb][jointCell]);
+        return strength > 0 ? 1 / (strength * strength) : 0;
     }
 }

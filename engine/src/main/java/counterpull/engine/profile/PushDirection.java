@@ -11,7 +11,8 @@ import counterpull.engine.planar.Vec;
  * geometry; the least effort depends on the force itself.
  *
  * <p>Least effort: every torque is b + c t in t = tan α, so Σ (torque/strength)² is convex with a piecewise linear slope that
- * bends only where a torque changes sense; the zero of that slope is found exactly.
+ * bends only where a torque changes sense; the zero of that slope is found exactly. A sense whose strength is not known at that
+ * angle and speed adds nothing, which leaves the sum convex: it is 0 where the sense changes and rises on the known side alone.
  */
 final class PushDirection {
     private static final int JOINTS = Joint.values().length;
@@ -88,7 +89,8 @@ final class PushDirection {
         return tangent;
     }
 
-    // where a whole interval takes least effort (an absent strength asks nothing), the angle nearest to straight
+    // where a whole interval takes least effort (a strength that is not known asks nothing), the angle nearest to
+    // straight
     private double leastEffort(int limb, int cell, double low, double high) {
         double start = Math.min(high, Math.max(low, 0));
         double slope = slope(limb, cell, start, NO_JOINT);
@@ -132,7 +134,7 @@ final class PushDirection {
         for (int j = 0; j < JOINTS; j++) {
             int at = cell * JOINTS + j;
             double t = torque[j] + perTangent[j] * tangent;
-            if (j != balanced && ground.capacity().judged(limb, at)) {
+            if (j != balanced) {
                 sum += t * perTangent[j] * ground.capacity().inverseSquare(limb, at, t);
             }
         }

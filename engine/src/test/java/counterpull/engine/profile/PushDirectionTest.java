@@ -36,6 +36,12 @@ class PushDirectionTest {
                 Trials.named(200, 180, 120)
                         .with(Action.KNEE_EXTENSION, Trials.between(180, 40, 70))
                         .with(Action.HIP_FLEXION, Trials.flat(40));
+            // of each joint one sense alone is known in a part of the range
+            case 7 ->
+                Trials.strong(200, 180, 120)
+                        .with(Action.HIP_FLEXION, Trials.between(90, 0, 105))
+                        .with(Action.KNEE_FLEXION, Trials.between(80, 0, 40))
+                        .with(Action.ANKLE_PLANTARFLEXION, Trials.between(120, -40, 10));
             default -> LimbStrength.none();
         };
     }
@@ -50,7 +56,7 @@ class PushDirectionTest {
     }
 
     @ParameterizedTest
-    @ValueSource(ints = {0, 1, 2, 3, 4, 6})
+    @ValueSource(ints = {0, 1, 2, 3, 4, 5, 6, 7})
     void noDirectionOfAFineScanTakesLess(int which) {
         Pushing pushing = new Pushing(new Push.LeastEffort(LOW, HIGH), Pushing.USUAL_SPREAD);
         Profile profile = Profile.of(Trials.with(Trials.task(strength(which)), pushing));
