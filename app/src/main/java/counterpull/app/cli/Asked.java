@@ -14,9 +14,13 @@ final class Asked {
         return read(option, text, Dimension.ANGLE, "75 deg");
     }
 
-    /** A time with its unit, s. */
+    /** A time with its unit, more than nothing, s. */
     static double seconds(String option, String text) {
-        return read(option, text, Dimension.TIME, "30 s");
+        double seconds = read(option, text, Dimension.TIME, "30 s");
+        if (!(seconds > 0)) {
+            throw new BadInput(List.of(option + ": " + text + " must be more than 0 s"));
+        }
+        return seconds;
     }
 
     private static double read(String option, String text, Dimension wanted, String example) {

@@ -6,7 +6,6 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -44,7 +43,7 @@ final class CardCommand implements Callable<Integer> {
         try (OutputStream to = Files.newOutputStream(file)) {
             FloorCard.pdf(findings, to).forEach(spec.commandLine().getErr()::println);
         } catch (IOException e) {
-            throw new BadInput(List.of("--output: " + file + " cannot be written (" + e.getMessage() + ")"));
+            throw Unwritable.file(file, e);
         }
         spec.commandLine().getOut().println("Card written to " + file);
         return Exit.GOOD;

@@ -18,12 +18,11 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "choose",
         mixinStandardHelpOptions = true,
-        description = {
-            "Searches every setup that the kit allows for the ones that come nearest the target within",
-            "every limit, says why each is there and what stopped the rest; with --into also writes the",
-            "report (HTML), the floor card (PDF), CSV and JSON of the best.",
-            ""
-        },
+        header = "Searches the kit for the setups that come nearest what is wanted.",
+        description =
+                "Judges every setup that the kit allows, within every limit, says why the best few are there and what"
+                        + " stopped the rest. With --into it also writes the report (HTML), the floor card (PDF), CSV and"
+                        + " JSON of the best.",
         footer = {"", "Exit code 3 where nothing keeps every limit: then it says which limit, and by how much."})
 final class ChooseCommand implements Callable<Integer> {
     @Mixin
@@ -49,7 +48,8 @@ final class ChooseCommand implements Callable<Integer> {
             names = "--strategy",
             split = ",",
             paramLabel = "STRATEGY",
-            description = "Only these: ${COMPLETION-CANDIDATES}, with commas between.")
+            description =
+                    "Only these, with commas between: load-alone, relieve-low, add-high, both, split-range. Default: all.")
     private List<Strategy> strategies = List.of(Strategy.values());
 
     @Option(
@@ -69,6 +69,9 @@ final class ChooseCommand implements Callable<Integer> {
         }
         double seconds = Asked.seconds("--within", within);
         Job job = new Job(files.name(), files.read(), units.units());
+        if (into != null) {
+            new Folder(into).make();
+        }
         Choice choice = ScenarioFiles.computed(
                 () -> new Searching(spec.commandLine().getErr()).run(job.question(strategies), seconds));
         output.write(spec, ChoiceText.of(choice, units.set(), Output.width(), best));

@@ -21,12 +21,9 @@ import picocli.CommandLine.Spec;
             FormatCommand.class,
             HelpCommand.class
         },
-        description = {
-            "Fits a machine's challenge to what one person has at each point of their own range:",
-            "computes what each joint is asked, searches the kit for setups worth choosing, and",
-            "writes the floor card.",
-            ""
-        },
+        description =
+                "Fits a machine's challenge to what one person has at each point of their own range: computes what"
+                        + " each joint is asked, searches the kit for setups worth choosing, and writes the floor card.",
         footerHeading = "%nStart here:%n",
         footer = {
             "  counterpull demo                               the whole job on invented people",
@@ -34,10 +31,11 @@ import picocli.CommandLine.Spec;
             "  counterpull read mine.yaml                     every problem in it, at once",
             "  counterpull choose mine.yaml --into card-for-today",
             "",
-            "Exit codes: 0 good, 2 bad input, 3 nothing in the kit keeps every limit.",
-            "It computes; it does not diagnose or treat. Limits of joints, pain rules and return to load",
-            "belong to the licensed professional and to local rules; the makers' limits of machine, tubing",
-            "and anchors stand above any number here."
+            "Exit codes: 0 good, 2 bad input, 3 nothing in the kit keeps every limit, 130 stopped with Ctrl-C, 69 and 70 the"
+                    + " program itself cannot run.",
+            "It computes; it does not diagnose or treat. Limits of joints, pain rules and return to load belong to the"
+                    + " licensed professional and to local rules; the makers' limits of machine, tubing and anchors stand"
+                    + " above any number here."
         })
 final class Counterpull implements Runnable {
     @Spec

@@ -27,12 +27,10 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "demo",
         mixinStandardHelpOptions = true,
-        description = {
-            "Does the whole job on invented people in an invented studio in a harbour town: shows what",
-            "today's setup asks, searches the kit, explains the choice, and writes the report (HTML), the",
-            "floor card (PDF), CSV and JSON.",
-            ""
-        })
+        header = "Does the whole job on invented people in an invented room.",
+        description =
+                "Shows what today's setup asks, searches the kit, explains the choice, and writes the report (HTML),"
+                        + " the floor card (PDF), CSV and JSON.")
 final class DemoCommand implements Callable<Integer> {
     private static final double AT_MOST_SECONDS = 600;
 
@@ -75,6 +73,7 @@ final class DemoCommand implements Callable<Integer> {
                 name + " (invented)",
                 ScenarioFiles.read(List.of(demo(name + ".yaml"), demo("room.yaml"))),
                 units.units());
+        new Folder(into).make();
         Setup today = job.today();
         out.println("Invented data: nobody here is real.");
         out.println();

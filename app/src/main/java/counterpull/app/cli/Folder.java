@@ -9,9 +9,9 @@ import counterpull.report.result.ResultJson;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.PrintWriter;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 
 /** A folder that gets everything that is written of one job: report, card for each set, CSV, its dictionary, JSON. */
 final class Folder {
@@ -19,6 +19,19 @@ final class Folder {
 
     Folder(Path folder) {
         this.folder = folder;
+    }
+
+    /** Makes the folder now, so that a wrong name is said before a long search and not after it. */
+    Folder make() {
+        try {
+            Files.createDirectories(folder);
+            if (!Files.isWritable(folder)) {
+                throw new AccessDeniedException(folder.toString());
+            }
+            return this;
+        } catch (IOException e) {
+            throw Unwritable.folder(folder, e);
+        }
     }
 
     void write(Findings findings, PrintWriter out) {
@@ -32,7 +45,7 @@ final class Folder {
             text("columns.csv", ProfileTables.dictionary(findings.first().profile(), findings.unitSet()), out);
             json(findings, out);
         } catch (IOException e) {
-            throw new BadInput(List.of("the folder " + folder + " cannot be written: " + e.getMessage()));
+            throw Unwritable.folder(folder, e);
         }
     }
 

@@ -4,31 +4,30 @@ import counterpull.report.table.Wrap;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 
 /** Where text goes: the terminal, a pipe, or a file. */
 final class Output {
-    private static final int NARROWEST = 60;
+    private static final int NARROWEST = 40;
     private static final int WIDEST = 140;
     private static final int USUAL = 100;
 
     @Option(
             names = {"-o", "--output"},
             paramLabel = "FILE",
-            description = "Writes there instead of to the terminal.")
+            description = "Writes there instead of to the terminal; \"-\" is the terminal.")
     private Path file;
 
     void write(CommandSpec spec, String text) {
-        if (file == null) {
+        if (file == null || file.toString().equals("-")) {
             spec.commandLine().getOut().print(text);
             return;
         }
         try {
             Files.writeString(file, text);
         } catch (IOException e) {
-            throw new BadInput(List.of("--output: " + file + " cannot be written (" + e.getMessage() + ")"));
+            throw Unwritable.file(file, e);
         }
     }
 

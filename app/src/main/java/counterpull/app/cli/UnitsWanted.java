@@ -10,7 +10,7 @@ final class UnitsWanted {
             names = {"-u", "--units"},
             paramLabel = "UNITS",
             defaultValue = "metric",
-            description = "Units of what is shown: ${COMPLETION-CANDIDATES}. Default: ${DEFAULT-VALUE}.")
+            description = "Units of what is shown: metric or imperial. Default: ${DEFAULT-VALUE}.")
     private Units units;
 
     Units units() {

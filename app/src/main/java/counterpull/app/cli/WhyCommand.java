@@ -24,6 +24,8 @@ import picocli.CommandLine.Spec;
                 "Says what one number is made of: its formula, what went into it, the terms that add up to it where"
                         + " it is a sum, and its sources.")
 final class WhyCommand implements Callable<Integer> {
+    private static final double GRACE = Math.toRadians(0.5);
+
     @Mixin
     private ScenarioFiles files;
 
@@ -57,7 +59,7 @@ final class WhyCommand implements Callable<Integer> {
             names = "--joint",
             paramLabel = "JOINT",
             defaultValue = "knee",
-            description = "For torque, effort, angle and arm: ${COMPLETION-CANDIDATES}. Default: ${DEFAULT-VALUE}.")
+            description = "For torque, effort, angle and arm: hip, knee or ankle. Default: ${DEFAULT-VALUE}.")
     private Joint joint;
 
     @Option(
@@ -70,14 +72,14 @@ final class WhyCommand implements Callable<Integer> {
     @Option(
             names = "--side",
             paramLabel = "SIDE",
-            description = "${COMPLETION-CANDIDATES}. The first limb that pushes where left out.")
+            description = "left or right. The first limb that pushes where left out.")
     private Side side;
 
     @Option(
             names = "--phase",
             paramLabel = "PHASE",
             defaultValue = "held",
-            description = "${COMPLETION-CANDIDATES}. Default: ${DEFAULT-VALUE}.")
+            description = "held, lifting or lowering. Default: ${DEFAULT-VALUE}.")
     private Phase phase;
 
     @Option(
@@ -114,9 +116,11 @@ final class WhyCommand implements Callable<Integer> {
 
     private int line(Profile profile) {
         int lines = profile.lines().size();
+        if (lines == 0) {
+            throw new BadInput(List.of("--of rubber: this setup has no rubber"));
+        }
         if (line < 1 || line > lines) {
-            throw new BadInput(
-                    List.of("--line: " + line + " must be from 1 to " + lines + ", the lines of this setup"));
+            throw new BadInput(List.of("--line: this setup has no line " + line + "; its lines are 1 to " + lines));
         }
         return line - 1;
     }
@@ -135,6 +139,7 @@ final class WhyCommand implements Callable<Integer> {
             return 0;
         }
         double wanted = Asked.angle("--knee", knee);
+        within(profile, wanted);
         int nearest = 0;
         for (int i = 1; i < profile.positions(); i++) {
             if (Math.abs(profile.drivingAngle(i) - wanted) < Math.abs(profile.drivingAngle(nearest) - wanted)) {
@@ -142,6 +147,16 @@ final class WhyCommand implements Callable<Integer> {
             }
         }
         return nearest;
+    }
+
+    /** Half a degree of grace: the ends are measured angles, and a shared stroke may end a little before them. */
+    private void within(Profile profile, double wanted) {
+        double bottom = profile.drivingAngle(0);
+        double top = profile.drivingAngle(profile.positions() - 1);
+        if (wanted > Math.max(bottom, top) + GRACE || wanted < Math.min(bottom, top) - GRACE) {
+            throw new BadInput(List.of("--knee: " + knee + " is outside this range, which goes from "
+                    + Measure.ANGLE.words(bottom, units.set()) + " to " + Measure.ANGLE.words(top, units.set())));
+        }
     }
 
     private String title(Profile profile, int position) {

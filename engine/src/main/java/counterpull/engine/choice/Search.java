@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * The search over a kit: every place (seat × foot row × stop), every set of lines that makes sense there and every total of
@@ -128,6 +129,19 @@ public final class Search {
      * @param places how many of them there are
      */
     public record Progress(int considered, int placesDone, int places) {}
+
+    /** How far the split ranges are; empty before they begin, which is once every single setup is judged. */
+    public Optional<Splits> splits() {
+        return Optional.ofNullable(split).map(SplitRange::progress);
+    }
+
+    /**
+     * How far the split ranges are.
+     *
+     * @param done seat × foot row combinations finished
+     * @param all how many of them there are
+     */
+    public record Splits(int done, int all) {}
 
     /** What has been found so far; complete once {@link #advance} has returned false. */
     public Choice result() {

@@ -131,6 +131,10 @@ final class SplitRange {
         return considered;
     }
 
+    Search.Splits progress() {
+        return new Search.Splits(place, wholes.size());
+    }
+
     List<SplitSetup> best() {
         return best.pairs();
     }

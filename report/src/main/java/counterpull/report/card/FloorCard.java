@@ -46,6 +46,8 @@ public final class FloorCard {
 
     static List<String> write(Findings findings, Setup setup, Optional<CardFonts> fonts, OutputStream to)
             throws IOException {
+        // it talks through handlers of its own, so that silencing the root logger is not enough
+        XRLog.setLoggingEnabled(false);
         List<String> notes = new ArrayList<>();
         if (fonts.isEmpty()) {
             notes.add(BUILT_IN);
