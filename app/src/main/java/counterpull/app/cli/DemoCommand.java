@@ -5,10 +5,9 @@ import counterpull.engine.choice.Choice;
 import counterpull.engine.choice.Strategy;
 import counterpull.report.Cautions;
 import counterpull.report.Setup;
-import counterpull.report.result.SummaryTable;
+import counterpull.report.result.TextChoice;
 import counterpull.report.table.Wrap;
 import counterpull.report.words.ChoiceText;
-import counterpull.report.words.ProfileWords;
 import counterpull.scenario.tree.Source;
 import java.io.IOException;
 import java.io.InputStream;
@@ -79,18 +78,15 @@ final class DemoCommand implements Callable<Integer> {
         out.println();
         out.println("TODAY: " + job.scenario().client().name() + " on "
                 + job.scenario().machine().name() + ", " + today.plates().words());
-        out.print(SummaryTable.text(today.profile(), job.scenario().goal().joints(), units.set(), 5));
-        sentences(job, today).forEach(sentence -> out.print("\n" + Wrap.block(sentence, Output.width(), "")));
+        TextChoice shown = TextChoice.usual(units.set()).withPositions(5).withWidth(Output.width());
+        StringBuilder text = new StringBuilder();
+        new ProfilePage(job.scenario(), today, shown).summary(text);
+        out.print(text);
         out.println();
         Choice choice = new Searching(spec.commandLine().getErr())
                 .run(job.question(List.of(Strategy.values())), AT_MOST_SECONDS);
         out.print(ChoiceText.of(choice, units.set(), Output.width(), 3));
         return write(job, choice, out);
-    }
-
-    private List<String> sentences(Job job, Setup today) {
-        ProfileWords words = new ProfileWords(today.profile(), job.scenario().goal(), units.set());
-        return List.of(words.turn(), words.push());
     }
 
     private Integer write(Job job, Choice choice, PrintWriter out) {

@@ -37,7 +37,6 @@ public final class Main {
     public static int run(PrintWriter out, PrintWriter err, String... arguments) {
         CommandLine command = new CommandLine(new Counterpull())
                 .addSubcommand(new CommandLine(new GenerateCompletion()).setCommandName("completion"))
-                .setUsageHelpWidth(100)
                 .setOut(out)
                 .setErr(err)
                 .setExpandAtFiles(false)

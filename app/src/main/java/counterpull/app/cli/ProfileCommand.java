@@ -1,16 +1,19 @@
 package counterpull.app.cli;
 
+import counterpull.engine.body.Side;
+import counterpull.engine.motion.Phase;
 import counterpull.engine.profile.Profile;
+import counterpull.report.Setup;
 import counterpull.report.result.Group;
 import counterpull.report.result.ProfileTables;
 import counterpull.report.result.ResultJson;
-import counterpull.report.result.SummaryTable;
 import counterpull.report.result.TextChoice;
-import counterpull.report.words.ProfileWords;
 import counterpull.scenario.Scenario;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -22,8 +25,10 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "profile",
         mixinStandardHelpOptions = true,
+        header = "Shows what today's setup asks of each joint, beside what the person has.",
         description = "Shows what the setup in the scenario (its \"resists\") asks of each joint of each limb, at each"
-                + " point of the range, held, lifting and lowering, beside what the person has.")
+                + " point of the range, held, lifting and lowering, beside what the person has: one small table and the sentences that matter."
+                + " --side and --phase add the detailed tables of one limb or phase, --all those of every one.")
 final class ProfileCommand implements Callable<Integer> {
     @Mixin
     private ScenarioFiles files;
@@ -38,7 +43,8 @@ final class ProfileCommand implements Callable<Integer> {
             names = {"-f", "--format"},
             paramLabel = "FORMAT",
             defaultValue = "table",
-            description = "${COMPLETION-CANDIDATES}. csv and json hold every position. Default: ${DEFAULT-VALUE}.")
+            description =
+                    "table, csv, json, or dictionary (what the csv's columns are). csv and json always hold everything. Default: ${DEFAULT-VALUE}.")
     private ProfileFormat format;
 
     @Option(
@@ -49,10 +55,24 @@ final class ProfileCommand implements Callable<Integer> {
     private int positions;
 
     @Option(
-            names = "--all",
-            description = "Adds every table: angles, moment arms, force and torque with their parts, strength, kneecap"
-                    + " joint, push direction, rubber; for each limb and phase.")
+            names = "--side",
+            paramLabel = "SIDE",
+            description = "Adds the detailed tables of this limb: left or right.")
+    private Side side;
+
+    @Option(
+            names = "--phase",
+            paramLabel = "PHASE",
+            description = "Adds the detailed tables of this phase: held, lifting or lowering.")
+    private Phase phase;
+
+    @Option(names = "--all", description = "Adds every table of every limb and phase.")
     private boolean all;
+
+    @Option(
+            names = "--parts",
+            description = "The detailed tables also say what each torque is made of, and the push's direction.")
+    private boolean parts;
 
     @Spec
     private CommandSpec spec;
@@ -60,22 +80,40 @@ final class ProfileCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         if (positions < 2 || positions > 101) {
-            throw new BadInput(java.util.List.of("--positions: " + positions + " must be from 2 to 101"));
+            throw new BadInput(List.of("--positions: " + positions + " must be from 2 to 101"));
         }
         Scenario scenario = files.read();
-        Profile profile = ScenarioFiles.computed(() -> Profile.of(scenario.task()));
-        output.write(spec, text(scenario, profile));
+        Setup today = ScenarioFiles.computed(() -> Setup.today("today", scenario));
+        output.write(spec, text(scenario, today));
         return Exit.GOOD;
     }
 
-    private String text(Scenario scenario, Profile profile) {
+    private String text(Scenario scenario, Setup today) {
+        Profile profile = today.profile();
         return switch (format) {
-            case TABLE ->
-                summary(scenario, profile) + sentences(scenario, profile) + (all ? "\n" + tables(profile) : "");
+            case TABLE -> new ProfilePage(scenario, today, shown(profile)).text(detailed());
             case CSV -> ProfileTables.csv(profile, units.set());
             case DICTIONARY -> ProfileTables.dictionary(profile, units.set());
             case JSON -> json(profile);
         };
+    }
+
+    private boolean detailed() {
+        return all || parts || side != null || phase != null;
+    }
+
+    private TextChoice shown(Profile profile) {
+        if (side != null && profile.limbs().stream().noneMatch(limb -> limb.side() == side)) {
+            throw new BadInput(List.of("--side: the " + side.words() + " limb does not push in this scenario"));
+        }
+        TextChoice.Whose every = TextChoice.Whose.all();
+        TextChoice choice = TextChoice.usual(units.set())
+                .withPositions(positions)
+                .withWidth(Output.width())
+                .of(new TextChoice.Whose(
+                        side == null || all ? every.sides() : Set.of(side),
+                        phase == null || all ? every.phases() : Set.of(phase)));
+        return parts || all ? choice.withGroups(EnumSet.allOf(Group.class)) : choice;
     }
 
     private static String json(Profile profile) {
@@ -84,25 +122,5 @@ final class ProfileCommand implements Callable<Integer> {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-    }
-
-    private String tables(Profile profile) {
-        TextChoice choice =
-                TextChoice.usual(units.set()).withPositions(positions).withWidth(Output.width());
-        return ProfileTables.text(profile, choice.withGroups(EnumSet.allOf(Group.class)));
-    }
-
-    private String summary(Scenario scenario, Profile profile) {
-        return SummaryTable.text(profile, scenario.goal().joints(), units.set(), positions);
-    }
-
-    private String sentences(Scenario scenario, Profile profile) {
-        ProfileWords words = new ProfileWords(profile, scenario.goal(), units.set());
-        StringBuilder text = new StringBuilder();
-        Output.say(text, words.turn());
-        Output.say(text, words.push());
-        words.unknown().forEach(sentence -> Output.say(text, sentence));
-        words.unjudged().forEach(sentence -> Output.say(text, sentence));
-        return text.toString();
     }
 }

@@ -63,7 +63,7 @@ final class ScenarioFiles {
             return computation.get();
         } catch (Refusal refusal) {
             throw new BadInput(
-                    List.of(Refusals.problem(refusal, Place.file("this setup")).line()));
+                    List.of(Refusals.problem(refusal, Place.file("this setup:")).line()));
         }
     }
 }

@@ -46,17 +46,26 @@ public final class ProfileTables {
         int[] rows = evenly(profile.positions(), choice.positions());
         for (int limb = 0; limb < profile.limbs().size(); limb++) {
             for (Phase phase : Phase.values()) {
-                for (Group group : Group.values()) {
-                    if (choice.groups().contains(group)
-                            && !group.fields(profile).isEmpty()) {
-                        Table table = of(profile, group, limb, phase).only(rows).withoutEmpty();
-                        out.append(out.isEmpty() ? "" : "\n")
-                                .append(TextTable.of(table, choice.units(), choice.width()));
-                    }
+                if (choice.whose().sides().contains(profile.limbs().get(limb).side())
+                        && choice.whose().phases().contains(phase)) {
+                    groups(profile, choice, new Spot(profile, limb, phase, 0))
+                            .forEach(table -> out.append(out.isEmpty() ? "" : "\n")
+                                    .append(TextTable.of(
+                                            table.only(rows).withoutEmpty(), choice.units(), choice.width())));
                 }
             }
         }
         return out.toString();
+    }
+
+    private static List<Table> groups(Profile profile, TextChoice choice, Spot at) {
+        List<Table> tables = new ArrayList<>();
+        for (Group group : Group.values()) {
+            if (choice.groups().contains(group) && !group.fields(profile).isEmpty()) {
+                tables.add(of(profile, group, at.limb(), at.phase()));
+            }
+        }
+        return tables;
     }
 
     /** {@code wanted} of {@code all} places, first and last among them, as evenly spread as whole numbers allow. */

@@ -11,7 +11,6 @@ import counterpull.report.table.Measure;
 import counterpull.report.table.NumberColumn;
 import counterpull.report.table.Table;
 import counterpull.report.table.TextTable;
-import counterpull.report.table.UnitSet;
 import counterpull.report.table.WordColumn;
 import java.util.ArrayList;
 import java.util.List;
@@ -36,24 +35,26 @@ public final class SummaryTable {
      *
      * @param profile what is shown
      * @param named the joints that are looked at
-     * @param units in which units
-     * @param positions how many positions, evenly spread
+     * @param shown in which units, how wide, at how many positions
      */
-    public static String text(Profile profile, List<Joint> named, UnitSet units, int positions) {
-        return TextTable.of(new SummaryTable(profile, named, positions).table(), units, 110);
+    public static String text(Profile profile, List<Joint> named, TextChoice shown) {
+        return TextTable.of(new SummaryTable(profile, named, shown.positions()).table(), shown.units(), shown.width());
     }
 
     private Table table() {
         List<Column> columns = new ArrayList<>();
-        columns.add(number("knee", Measure.ANGLE, profile::drivingAngle));
-        columns.add(number("mark", Measure.LENGTH, profile::mark));
+        columns.add(number("knee bend", Measure.ANGLE, profile::drivingAngle));
+        columns.add(number("tape mark", Measure.LENGTH, profile::mark));
         for (Phase phase : Phase.values()) {
             columns.add(number("push " + phase.words(), Measure.FORCE, i -> profile.force(phase, i)));
         }
-        columns.add(number("hardest lifting", Measure.EFFORT, this::effort));
-        columns.add(words("what limits", this::limits));
+        columns.add(number("effort lifting", Measure.EFFORT, this::effort));
+        columns.add(words("joint that limits", this::limits));
         columns.add(number("kneecap stress", Measure.STRESS, this::stress));
-        return new Table("from the bottom (first line) to the top", columns, 2);
+        return new Table(
+                "from the bottom (first line) to the top; effort is the share of what that joint has there",
+                columns,
+                2);
     }
 
     private Column number(String title, Measure measure, IntToDoubleFunction value) {

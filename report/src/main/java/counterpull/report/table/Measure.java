@@ -47,8 +47,6 @@ public enum Measure {
         if (!(Math.abs(si) <= Double.MAX_VALUE)) {
             return "not known";
         }
-        Scale scale = in(units);
-        boolean close = scale.unit().isEmpty() || scale.unit().equals("°");
-        return scale.fixed(si) + (close ? "" : "\u00A0") + scale.unit();
+        return in(units).words(si);
     }
 }

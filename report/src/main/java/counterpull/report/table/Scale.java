@@ -23,4 +23,10 @@ public record Scale(String unit, double perSi, int decimals) {
     public String fixed(double si) {
         return Decimals.fixed(from(si), decimals);
     }
+
+    /** An SI value with its unit, for running text. */
+    public String words(double si) {
+        boolean close = unit.isEmpty() || unit.equals("°");
+        return fixed(si) + (close ? "" : "\u00A0") + unit;
+    }
 }

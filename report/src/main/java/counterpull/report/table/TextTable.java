@@ -59,7 +59,7 @@ public final class TextTable {
     }
 
     private String text(int width) {
-        StringBuilder out = new StringBuilder(table.title()).append('\n');
+        StringBuilder out = new StringBuilder(Wrap.block(table.title(), width, ""));
         int lead = 0;
         for (Block block : cells.subList(0, table.leading())) {
             lead += block.width + GAP.length();

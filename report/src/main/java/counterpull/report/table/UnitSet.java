@@ -15,4 +15,9 @@ public enum UnitSet {
     public static UnitSet of(Units units) {
         return units == Units.METRIC ? METRIC : IMPERIAL;
     }
+
+    /** The person's wish that goes with this set; metric for machines. */
+    public Units people() {
+        return this == IMPERIAL ? Units.IMPERIAL : Units.METRIC;
+    }
 }

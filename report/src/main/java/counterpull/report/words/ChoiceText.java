@@ -4,7 +4,6 @@ import counterpull.engine.choice.Candidate;
 import counterpull.engine.choice.Choice;
 import counterpull.engine.choice.Ranking;
 import counterpull.engine.choice.SplitSetup;
-import counterpull.engine.choice.Strategy;
 import counterpull.report.table.UnitSet;
 import counterpull.report.table.Wrap;
 import java.util.ArrayList;
@@ -49,6 +48,7 @@ public final class ChoiceText {
         say("  ", words.line(best) + ".");
         say("  ", words.why(best));
         words.heavier(best).ifPresent(sentence -> say("  ", sentence));
+        words.nearerSplit(best).ifPresent(sentence -> say("  ", sentence));
         ProfileWords profile =
                 new ProfileWords(best.profile(), choice.question().goal(), units);
         say("  ", profile.push());
@@ -57,20 +57,26 @@ public final class ChoiceText {
     }
 
     private void nothing() {
-        say("", "NOTHING FEASIBLE");
+        boolean splits = !choice.splits().isEmpty();
+        say(
+                "",
+                splits
+                        ? "NO SINGLE SETUP; A SPLIT RANGE"
+                        : choice.extent().complete() ? "NOTHING FEASIBLE" : "NOTHING YET");
         words.nothing().forEach(sentence -> say("  ", sentence));
     }
 
     private void strategy(Ranking ranking, int most) {
         List<Candidate> best = ranking.best(most);
         out.append('\n');
-        say("", ranking.strategy().words() + " (" + ranking.size() + " keep every limit)");
+        say("", words.heading(ranking));
         if (best.isEmpty()) {
-            say("  ", words.none(ranking.strategy()));
+            words.none(ranking.strategy()).ifPresent(why -> say("  ", why));
             return;
         }
         say("  1. ", words.line(best.get(0)) + ".");
-        say("     ", words.why(best.get(0)));
+        boolean chosen = choice.best().filter(first -> first == best.get(0)).isPresent();
+        say("     ", chosen ? "This is the chosen one, see above." : words.why(best.get(0)));
         for (int k = 1; k < best.size(); k++) {
             say("  " + (k + 1) + ". ", words.line(best.get(k)) + ": " + words.behind(best.get(0), best.get(k)) + ".");
         }
@@ -88,7 +94,7 @@ public final class ChoiceText {
         }
         if (!shown.isEmpty()) {
             out.append('\n');
-            say("", Strategy.SPLIT_RANGE.words());
+            say("", words.splitHeading());
             for (int k = 0; k < Math.min(2, shown.size()); k++) {
                 say("  " + (k + 1) + ". ", words.split(shown.get(k)));
             }
@@ -97,15 +103,10 @@ public final class ChoiceText {
 
     private void rest() {
         out.append('\n');
-        say("", words.extent());
+        boolean any = choice.feasible() || !choice.splits().isEmpty();
+        say("", any ? words.extent() : "What stopped them (one setup may go past several limits):");
         words.stopped().forEach(sentence -> say("  ", sentence));
-        if (choice.feasible()) {
-            choice.rejections().leftOut().stream().limit(5).forEach(what -> say("  ", "Left out: " + what + "."));
-            int more = choice.rejections().leftOut().size() - 5;
-            if (more > 0) {
-                say("  ", "… and " + more + " more lines or places left out.");
-            }
-        }
+        words.leftOut().forEach(sentence -> say("  ", sentence));
     }
 
     private void say(String indent, String sentence) {

@@ -9,8 +9,6 @@ import counterpull.engine.choice.SplitSetup;
 import counterpull.engine.choice.Strategy;
 import counterpull.engine.choice.Verdict;
 import counterpull.engine.profile.Profile;
-import counterpull.report.table.Decimals;
-import counterpull.report.table.Measure;
 import counterpull.report.table.UnitSet;
 import java.util.ArrayList;
 import java.util.List;
@@ -33,51 +31,35 @@ public final class ChoiceWords {
 
     /** Why a setup is there: how hard it is where, and how near to the target over the range. */
     public String why(Candidate candidate) {
-        Verdict verdict = candidate.verdict();
-        Profile profile = candidate.profile();
-        String hardest = verdict.peak()
-                .map(peak -> "Hardest: " + places.peak(profile, peak) + ", at "
-                        + effort(peak.limiting().effort()) + " of what it has. ")
-                .orElse("No effort is known anywhere in this range. ");
-        return hardest + near(verdict) + tightest(profile, verdict);
+        return String.join(" ", new VerdictWords(candidate.profile(), candidate.verdict(), units).all());
     }
 
-    /** Efforts and shortfalls with a tenth of a percent, so that neighbours do not look the same. */
-    private static String effort(double share) {
-        return Decimals.fixed(100 * share, 1) + "\u00A0%";
-    }
-
-    private String near(Verdict verdict) {
-        if (Double.isNaN(verdict.shortfall())) {
-            return "How far from the target cannot be said.";
-        }
-        return verdict.shortfall() < 0.0005
-                ? "The target is reached everywhere that effort is known."
-                : "Over the range it stays " + effort(verdict.shortfall()) + " (root mean square) short of the target.";
-    }
-
-    private String tightest(Profile profile, Verdict verdict) {
-        Optional<Breach> tightest = verdict.tightest().filter(breach -> breach.kind() != LimitKind.CEILING);
-        return tightest.filter(breach -> breach.excess() > -0.1)
-                .map(breach -> " Near its limit: " + places.breach(profile, breach) + ".")
-                .orElse("");
-    }
-
-    /** Why a runner-up is not first. */
+    /** Why a runner-up is not first; numbers that would look the same are not set against each other. */
     public String behind(Candidate first, Candidate next) {
-        double more = next.score().shortfall() - first.score().shortfall();
-        if (more > 0.0005) {
-            return effort(next.score().shortfall()) + " short of the target instead of "
-                    + effort(first.score().shortfall());
+        String more = VerdictWords.points(next.score().shortfall());
+        String less = VerdictWords.points(first.score().shortfall());
+        if (!more.equals(less)) {
+            return more + " points below the target instead of " + less;
         }
-        if (next.score().peak() > first.score().peak() + 0.0005) {
-            return "as near to the target, but "
-                    + effort(next.score().peak()) + " at its hardest instead of "
-                    + effort(first.score().peak());
+        String harder = VerdictWords.points(next.score().peak());
+        String easier = VerdictWords.points(first.score().peak());
+        if (!harder.equals(easier)) {
+            return "as near to the target, but " + harder + "\u00A0% at its hardest instead of " + easier + "\u00A0%";
         }
         return next.pieces() > first.pieces()
                 ? "just as good, with " + next.pieces() + " pieces to handle instead of " + first.pieces()
                 : "just as good";
+    }
+
+    /** A split range that comes nearer than the best single setup, pointed at. */
+    public Optional<String> nearerSplit(Candidate best) {
+        return choice.splits().stream()
+                .findFirst()
+                .map(pair -> VerdictWords.points(pair.shortfall()))
+                .filter(together -> Double.parseDouble(together)
+                        < Double.parseDouble(VerdictWords.points(best.score().shortfall())))
+                .map(together -> "A heavy short-range set and a light full-range set together would come nearer: "
+                        + together + " points; see \"" + Strategy.SPLIT_RANGE.words() + "\" below.");
     }
 
     /** What limits the load: why the next heavier plates with the same rubber in the same place were not taken. */
@@ -87,8 +69,8 @@ public final class ChoiceWords {
             return verdict.tightest()
                     .filter(Breach::passed)
                     .map(breach -> "The next heavier plates ("
-                            + Measure.MASS.words(next.plates().total(), units) + " in all) would pass the "
-                            + places.breach(next.anyProfile(), breach) + ".");
+                            + setups.total(next) + ") are not taken: that setup "
+                            + places.passes(next.anyProfile(), breach) + ".");
         });
     }
 
@@ -98,7 +80,9 @@ public final class ChoiceWords {
         for (LimitKind kind : LimitKind.values()) {
             int count = choice.rejections().stoppedBy(kind);
             if (count > 0) {
-                words.add(count + (count == 1 ? " setup passes the " : " setups pass the ") + kind.words() + ".");
+                words.add(count
+                        + (count == 1 ? " setup " + PlaceWords.verb(kind) : " setups " + PlaceWords.verbOfMany(kind))
+                        + " the " + kind.words() + ".");
             }
         }
         return words;
@@ -107,21 +91,32 @@ public final class ChoiceWords {
     /** Nothing keeps every limit: which limit stops it, by how much, and the setup that comes nearest. */
     public List<String> nothing() {
         List<String> words = new ArrayList<>();
-        words.add("Nothing in this kit keeps every limit"
-                + (choice.extent().complete()
-                        ? ": all " + choice.extent().considered() + " setups were judged."
-                        : " so far; the search was stopped before its end."));
+        words.add(nothingKeeps());
         choice.rejections().nearestMiss().ifPresent(miss -> {
             Verdict verdict = miss.verdict();
             words.add("Nearest: " + setups.line(miss) + ".");
             for (Breach breach : verdict.nearest()) {
                 if (breach.passed()) {
-                    words.add("It passes the " + places.breach(miss.anyProfile(), breach) + ".");
+                    words.add("It " + places.passes(miss.anyProfile(), breach) + ".");
                 }
             }
         });
-        words.addAll(choice.rejections().leftOut());
         return words;
+    }
+
+    private String nothingKeeps() {
+        int judged = choice.extent().considered();
+        if (!choice.extent().complete()) {
+            return "Nothing found so far: the search was stopped after " + judged + " setups, before its end.";
+        }
+        return judged == 0
+                ? "No setup could be judged: nothing that the kit and the machine allow can be built for this person."
+                : "Nothing in this kit keeps every limit: all " + judged + " setups were judged.";
+    }
+
+    /** What was left out before it was judged: each reason once. */
+    public List<String> leftOut() {
+        return new LeftOutWords(choice.rejections(), units).sentences();
     }
 
     /** How many setups were judged, and whether that was all. */
@@ -147,17 +142,43 @@ public final class ChoiceWords {
         return "Heavy set from " + places.position(upper, 0) + " to the top: " + setups.line(pair.upper())
                 + ". Light set over the whole range from " + places.position(whole, 0) + ": "
                 + setups.line(pair.whole()) + ". Together "
-                + effort(pair.shortfall()) + " short of the target; "
+                + VerdictWords.points(pair.shortfall()) + " points below the target; "
                 + aloneWords(pair);
     }
 
     private String aloneWords(SplitSetup pair) {
-        return "the light set alone would be " + effort(pair.whole().score().shortfall()) + " short.";
+        return "the light set alone would be "
+                + VerdictWords.points(pair.whole().score().shortfall()) + " points below.";
     }
 
-    /** A strategy that has no setup: why. */
-    public String none(Strategy strategy) {
-        return "No setup of \"" + strategy.words() + "\" keeps every limit.";
+    /** What a strategy is and how many of its setups keep every limit. */
+    public String heading(Ranking ranking) {
+        int keep = ranking.size();
+        String how = keep == 0 ? "no setup keeps" : keep == 1 ? "1 setup keeps" : keep + " setups keep";
+        return ranking.strategy().words() + ", " + gloss(ranking.strategy()) + ": " + how + " every limit";
+    }
+
+    private static String gloss(Strategy strategy) {
+        return switch (strategy) {
+            case LOAD_ALONE -> "plates without rubber";
+            case RELIEVE_LOW -> "rubber takes load off, most at the bottom";
+            case ADD_HIGH -> "rubber adds load, most at the top";
+            case BOTH -> "rubber of both kinds";
+            case SPLIT_RANGE -> "a heavy set above a shallower stop and a light set over the whole range";
+        };
+    }
+
+    /** The split ranges' own heading. */
+    public String splitHeading() {
+        return Strategy.SPLIT_RANGE.words() + ", " + gloss(Strategy.SPLIT_RANGE);
+    }
+
+    /** A strategy that has no setup, where the kit is why; empty where limits are. */
+    public Optional<String> none(Strategy strategy) {
+        return strategy != Strategy.LOAD_ALONE
+                        && choice.question().kit().rubber().isEmpty()
+                ? Optional.of("There is no rubber in the kit.")
+                : Optional.empty();
     }
 
     /** The setup in one line. */

@@ -4,12 +4,13 @@ import counterpull.engine.choice.Breach;
 import counterpull.engine.choice.LimitKind;
 import counterpull.engine.choice.Verdict;
 import counterpull.engine.profile.Profile;
-import counterpull.report.table.Decimals;
 import counterpull.report.table.Measure;
+import counterpull.report.table.Scale;
 import counterpull.report.table.UnitSet;
 
 /** Where in the range something is, and which limit it is about, in words. */
 final class PlaceWords {
+    private static final int MOST_MORE = 3;
     private final UnitSet units;
 
     PlaceWords(UnitSet units) {
@@ -28,16 +29,43 @@ final class PlaceWords {
                 + peak.phase().words() + ", " + position(profile, peak.position());
     }
 
-    /** Value against limit: "effort ceiling: 86 % against 85 % (left knee extension, …)". */
+    /** "the effort ceiling: 84 % where 85 % is allowed (left knee extension, …)". */
     String breach(Profile profile, Breach breach) {
-        Measure measure = measure(breach.kind());
-        return breach.kind().words() + ": " + said(measure, breach.value()) + " against "
-                + said(measure, breach.limit()) + where(profile, breach.where());
+        return "the " + breach.kind().words() + ": " + against(breach) + where(profile, breach.where());
     }
 
-    // an effort with a tenth of a percent: a ceiling just passed must not read as kept
-    private String said(Measure measure, double value) {
-        return measure == Measure.EFFORT ? Decimals.fixed(100 * value, 1) + "\u00A0%" : measure.words(value, units);
+    /** "goes past the effort ceiling: 86 % where 85 % is allowed (…)"; a floor is fallen below. */
+    String passes(Profile profile, Breach breach) {
+        return verb(breach.kind()) + " " + breach(profile, breach);
+    }
+
+    /** What a setup does to a limit that it does not keep. */
+    static String verb(LimitKind kind) {
+        return kind == LimitKind.FLOOR ? "falls below" : "goes past";
+    }
+
+    /** The same of several setups. */
+    static String verbOfMany(LimitKind kind) {
+        return kind == LimitKind.FLOOR ? "fall below" : "go past";
+    }
+
+    /** With as many digits as it takes to tell the two apart; an exact touch stays alike. */
+    private String against(Breach breach) {
+        Scale usual = measure(breach.kind()).in(units);
+        if (breach.kind() == LimitKind.CEILING) {
+            usual = new Scale(usual.unit(), usual.perSi(), 1);
+        }
+        Scale scale = usual;
+        while (scale.fixed(breach.value()).equals(scale.fixed(breach.limit()))
+                && scale.decimals() < usual.decimals() + MOST_MORE) {
+            scale = new Scale(usual.unit(), usual.perSi(), scale.decimals() + 1);
+        }
+        if (scale.fixed(breach.value()).equals(scale.fixed(breach.limit()))) {
+            scale = usual;
+        }
+        String allowed = scale.words(breach.limit());
+        return scale.words(breach.value()) + " where "
+                + (breach.kind() == LimitKind.FLOOR ? "at least " + allowed + " is wanted" : allowed + " is allowed");
     }
 
     private String where(Profile profile, Breach.Where where) {

@@ -8,13 +8,17 @@ import counterpull.engine.profile.LimbProfile;
 import counterpull.engine.profile.Profile;
 import counterpull.engine.profile.PushCheck;
 import counterpull.engine.profile.Turnaround;
+import counterpull.report.table.Decimals;
 import counterpull.report.table.Measure;
 import counterpull.report.table.UnitSet;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /** What has to be said about a profile beside its numbers: the push, the turn, what is not known. */
 public final class ProfileWords {
+    private static final double MOST_TIMES = 20;
     private final Profile profile;
     private final Goal goal;
     private final UnitSet units;
@@ -29,46 +33,74 @@ public final class ProfileWords {
     /** Whether the answer depends on how they push. */
     public String push() {
         PushCheck check = PushCheck.of(profile, goal.joints());
-        String told = profile.task().pushing().push().words() + ", give or take "
-                + Measure.ANGLE.words(check.spread(), units);
+        String told = profile.task().pushing().push().words();
+        if (check.looked() == 0) {
+            return "No effort is known, so it cannot be said how much the way they push (" + told + ") changes.";
+        }
+        if (check.spread() == 0) {
+            return "These numbers hold for one way of pushing (" + told + "); no straying from it was asked about.";
+        }
+        return stray(check, told + ", give or take " + SetupWords.trimmed(Measure.ANGLE, check.spread(), units));
+    }
+
+    private String stray(PushCheck check, String told) {
+        String most = Measure.EFFORT.words(check.peak(), units);
         if (!check.matters(goal.ceiling())) {
             return "However they push (" + told
-                    + "), the limiting joint stays the same and the ceiling is kept: at most "
-                    + Measure.EFFORT.words(check.peak(), units) + ".";
+                    + "), the limiting joint stays the same and the ceiling is kept: at most " + most + ".";
         }
         String changes = check.changes() > 0
-                ? " The limiting joint changes at " + check.changes() + " of " + check.looked() + " places looked at."
+                ? " In " + share(check) + " of the range, another joint may become the limiting one."
                 : "";
         String ceiling = check.peak() > goal.ceiling()
-                ? " Effort reaches " + Measure.EFFORT.words(check.peak(), units) + ", past the ceiling of "
-                        + Measure.EFFORT.words(goal.ceiling(), units) + "."
+                ? " Effort may reach " + most + ", past the ceiling of " + Measure.EFFORT.words(goal.ceiling(), units)
+                        + "."
                 : "";
-        return "This answer depends on how they push (" + told + ")." + changes + ceiling;
+        return "This answer depends on how they push (" + told + ")." + changes + ceiling
+                + " Watch their first repetition.";
+    }
+
+    private static String share(PushCheck check) {
+        long percent = Math.round(100.0 * check.changes() / check.looked());
+        return percent == 0 ? "less than 1\u00A0%" : percent + "\u00A0%";
     }
 
     /** What starting and stopping the mass adds near the bottom. */
     public String turn() {
         Turnaround turn = profile.turnaround();
         return "Starting and stopping the mass near the bottom takes "
-                + Measure.FORCE.words(turn.inertialForce(), units)
-                + "; the largest push there is " + Measure.FORCE.words(turn.total(), units)
-                + ". Moving over held still at the same place: at most "
-                + Math.round(turn.movingOverHeld() * 1000) / 1000.0 + ".";
+                + Measure.FORCE.words(turn.inertialForce(), units) + " at most; the largest push there is "
+                + Measure.FORCE.words(turn.total(), units) + "." + moving(turn.movingOverHeld());
     }
 
-    /** Where strength, and so effort, is not known; a sentence for each joint that has such a place. */
+    /** Moving against held: a percentage where that says something, a multiple where it is large, else nothing. */
+    private static String moving(double ratio) {
+        if (!(ratio > 1 && ratio < MOST_TIMES)) {
+            return "";
+        }
+        String how = ratio < 2
+                ? Math.round(100 * (ratio - 1)) + "\u00A0% more"
+                : Decimals.fixed(ratio, 1) + " times as much";
+        return " Moving takes up to " + how + (ratio < 2 ? " than" : " as") + " holding still at the same place.";
+    }
+
+    /** Where strength, and so effort, is not known; a sentence for each joint that has such a place, alike legs together. */
     public List<String> unknown() {
         List<String> words = new ArrayList<>();
         if (!uncheckedKneecap().isEmpty()) {
             words.add(uncheckedKneecap());
         }
-        for (LimbProfile limb : profile.limbs()) {
-            for (Joint joint : goal.joints()) {
+        for (Joint joint : goal.joints()) {
+            Map<String, List<String>> alike = new LinkedHashMap<>();
+            for (LimbProfile limb : profile.limbs()) {
                 String where = unknown(limb, joint);
                 if (!where.isEmpty()) {
-                    words.add(where);
+                    alike.computeIfAbsent(where, first -> new ArrayList<>())
+                            .add(limb.side().words());
                 }
             }
+            alike.forEach((where, sides) -> words.add(
+                    "Strength of the " + String.join(" and ", sides) + " " + joint.words() + " is not known " + where));
         }
         return words;
     }
@@ -87,12 +119,11 @@ public final class ProfileWords {
         if (count == 0) {
             return "";
         }
-        String who = limb.side().words() + " " + joint.words();
         if (count == profile.positions()) {
-            return "Strength of the " + who + " is not known anywhere in this range, so it counts in no effort; "
-                    + "limits on its torque still hold.";
+            return "anywhere in this range, so it counts in no effort; limits on its torque still hold.";
         }
-        return "Strength of the " + who + " is not known between knee "
+        String holes = count < last - first + 1 ? "at some places between knee " : "between knee ";
+        return holes
                 + Measure.ANGLE.words(profile.drivingAngle(first), units) + " and "
                 + Measure.ANGLE.words(profile.drivingAngle(last), units)
                 + ": outside what its source or tests cover, so it counts in no effort there.";

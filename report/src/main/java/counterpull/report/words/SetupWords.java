@@ -7,8 +7,13 @@ import counterpull.engine.load.ElasticLine;
 import counterpull.engine.load.Placement;
 import counterpull.engine.motion.SeatSetting;
 import counterpull.engine.profile.PressTask;
+import counterpull.report.Exact;
+import counterpull.report.table.Decimals;
 import counterpull.report.table.Measure;
+import counterpull.report.table.Scale;
 import counterpull.report.table.UnitSet;
+import counterpull.scenario.units.Dimension;
+import counterpull.scenario.units.Units;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -23,7 +28,7 @@ public final class SetupWords {
         this.units = units;
     }
 
-    /** The whole setup: "each side 20 kg + 10 kg; R1, 1 × single, …; row 2, back 3, stop at mark 15.0 cm". */
+    /** The whole setup: "each side 20 kg + 10 kg; R1 single from top hook to plate bar; row 2, back 3, stop at mark 15.0 cm". */
     public String line(Candidate candidate) {
         List<String> parts = new ArrayList<>();
         parts.add(plates(candidate));
@@ -47,17 +52,46 @@ public final class SetupWords {
         if (names.isEmpty()) {
             return "no plates";
         }
-        String total = " (" + Measure.MASS.words(candidate.plates().total(), units) + " in all)";
-        return (kit.platesAtOnce() == 2 ? "each side " : "") + String.join(" + ", names) + total;
+        return (kit.platesAtOnce() == 2 ? "each side " : "") + String.join(" + ", names) + " (" + total(candidate)
+                + ")";
+    }
+
+    /** "60 kg in all"; with the other system's unit beside it where a plate is named in that. */
+    String total(Candidate candidate) {
+        double total = candidate.plates().total();
+        Units own = units.people();
+        String other = own.other().unit(Dimension.MASS).label();
+        boolean mixed = false;
+        for (int k = 0; k < kit.plates().size(); k++) {
+            mixed |= candidate.plates().counts().get(k) > 0
+                    && kit.plates().get(k).name().endsWith(other);
+        }
+        return briefly(total, own) + " in all" + (mixed ? ", about " + briefly(total, own.other()) : "");
+    }
+
+    private static String briefly(double mass, Units units) {
+        return trimmed(Measure.MASS, mass, UnitSet.of(units));
+    }
+
+    /** As many digits as usual, without zeros at the end. */
+    static String trimmed(Measure measure, double si, UnitSet units) {
+        Scale scale = measure.in(units);
+        String digits = Decimals.exact(Double.parseDouble(scale.fixed(si)));
+        return digits + (scale.unit().equals("°") ? "" : "\u00A0") + scale.unit();
     }
 
     /** One line of rubber. */
     public String rubber(ElasticLine line) {
-        String pair = line.pieces().placement() == Placement.MATCHED_PAIR ? ", matched pair" : "";
         String dead = line.deadLength() > 0
-                ? ", " + Measure.LENGTH.words(line.deadLength(), units) + " of webbing and links"
+                ? " with " + Exact.words(line.deadLength(), Dimension.LENGTH, units.people()) + " of webbing and links"
                 : "";
-        return line.words() + pair + dead;
+        int count = line.pieces().count();
+        String what =
+                count == 1 ? line.rubber().tag() : count + " × " + line.rubber().tag();
+        String pair = line.pieces().placement() == Placement.MATCHED_PAIR ? ", half on each side" : "";
+        return what + " " + line.pieces().hang().words() + " from "
+                + line.ends().anchor().name() + " to "
+                + line.ends().attachment().name() + dead + pair;
     }
 
     private String place(Candidate candidate) {
@@ -65,8 +99,13 @@ public final class SetupWords {
         SeatSetting seat = candidate.place().stance().seat();
         double mark =
                 seat.markAt(candidate.place().stroke().bottom(), task.sled().rail());
-        String bottom = task.sled().stops().any() ? "stop at mark " : "bottom at mark ";
-        return candidate.place().stance().row().name() + ", " + seat.name() + ", " + bottom
-                + Measure.LENGTH.words(mark, units);
+        return candidate.place().stance().row().name() + ", " + seat.name() + ", " + bottom(task, mark);
+    }
+
+    /** Exact where a stop sets it, rounded where only the person's own range does. */
+    private String bottom(PressTask task, double mark) {
+        return task.sled().stops().any()
+                ? "stop at mark " + Exact.mark(mark, units.people())
+                : "bottom at mark " + Measure.LENGTH.words(mark, units) + ", no stop";
     }
 }

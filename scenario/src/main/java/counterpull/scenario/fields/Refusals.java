@@ -1,5 +1,6 @@
 package counterpull.scenario.fields;
 
+import counterpull.engine.Fault;
 import counterpull.engine.Refusal;
 import counterpull.scenario.problem.Code;
 import counterpull.scenario.problem.Found;
@@ -20,9 +21,18 @@ public final class Refusals {
         String value = shown(refusal.value(), refusal.unit());
         String limit = shown(refusal.limit(), refusal.unit());
         String numbers = limit.isEmpty() ? value : value + ", limit " + limit;
-        String hint = numbers.isEmpty() ? "" : "It is " + numbers;
+        String hint = numbers.isEmpty() ? "" : subject(refusal) + " is " + numbers;
         return new Problem(
                 Code.of(refusal.fault()), place, new Found(value, unit, limit), sentence(refusal, limit), hint);
+    }
+
+    /** What the numbers are of, where the sentence has not just named it. */
+    private static String subject(Refusal refusal) {
+        String quantity = refusal.quantity();
+        boolean named = quantity.isEmpty()
+                || refusal.fault() == Fault.OUTSIDE_LIMITS
+                || refusal.getMessage().contains(quantity);
+        return named ? "It" : "The " + quantity;
     }
 
     /** Sentences of limits carry SI numbers; they are said again without them. */
