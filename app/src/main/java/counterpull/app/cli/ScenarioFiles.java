@@ -3,18 +3,25 @@ package counterpull.app.cli;
 import counterpull.engine.Refusal;
 import counterpull.scenario.Scenario;
 import counterpull.scenario.fields.Refusals;
+import counterpull.scenario.problem.Code;
 import counterpull.scenario.problem.Place;
 import counterpull.scenario.read.ScenarioReader;
 import counterpull.scenario.tree.Source;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Supplier;
 import picocli.CommandLine.Parameters;
 
 /** The scenario's files as named on the command line. */
 final class ScenarioFiles {
+    private static final int MOST_BYTES = 1 << 20;
+    private static final Set<String> PARTS = Set.of("person", "machine", "exercise", "tempo", "target");
+
     @Parameters(
             arity = "1..*",
             paramLabel = "FILE",
@@ -29,16 +36,46 @@ final class ScenarioFiles {
 
     static Scenario read(List<Source> sources) {
         ScenarioReader.Result result = ScenarioReader.read(sources);
-        return result.scenario()
-                .orElseThrow(() -> new BadInput(result.problems().lines()));
+        return result.scenario().orElseThrow(() -> new BadInput(lines(result, sources.size())));
+    }
+
+    /** Every problem; and where a whole part is missing from a single file, that the others can be named with it. */
+    private static List<String> lines(ScenarioReader.Result result, int files) {
+        List<String> lines = new ArrayList<>(result.problems().lines());
+        boolean part = result.problems().all().stream()
+                .anyMatch(problem -> problem.code() == Code.MISSING_KEY
+                        && PARTS.contains(problem.place().key().toString()));
+        if (files == 1 && part) {
+            lines.add("A person and a room may stand in two files: name both, for instance \"person.yaml room.yaml\".");
+        }
+        return lines;
     }
 
     private List<Source> sources() {
+        List<String> unfit = unfit();
+        if (!unfit.isEmpty()) {
+            throw new BadInput(unfit);
+        }
         List<Source> sources = new ArrayList<>();
         for (Path file : files) {
             sources.add(file.toString().equals("-") ? standardInput() : Source.of(file));
         }
         return sources;
+    }
+
+    private List<String> unfit() {
+        List<String> unfit = new ArrayList<>();
+        Set<Path> seen = new HashSet<>();
+        for (Path file : files) {
+            if (file.toString().isEmpty()) {
+                unfit.add("\"\" is no file name");
+            } else if (!seen.add(file.normalize())) {
+                unfit.add(file + " is named twice; name each file once");
+            } else if (Files.isDirectory(file)) {
+                unfit.add(file + " is a folder; name the scenario's files in it");
+            }
+        }
+        return unfit;
     }
 
     private static Source standardInput() {
@@ -49,8 +86,6 @@ final class ScenarioFiles {
             throw new BadInput(List.of("standard input cannot be read: " + e.getMessage()));
         }
     }
-
-    private static final int MOST_BYTES = 1 << 20;
 
     String name() {
         Path first = files.get(0).getFileName();

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The commands as a person types them. */
@@ -185,5 +186,122 @@ class CommandLineTest {
     @Test
     void completionIsAScript() {
         assertThat(Ran.with("completion").out()).contains("complete -F").contains("counterpull");
+    }
+
+    @Test
+    void aProfileIsOneSmallTableAndItsSentencesUntilMoreIsAskedFor() {
+        String[] files = {DEMO + "plover.yaml", DEMO + "room.yaml"};
+        String small = Ran.with("profile", files[0], files[1]).out();
+        assertThat(small)
+                .contains("20 kg + 5 kg each side", "Hardest: ", "goes past the kneecap joint stress limit")
+                .doesNotContain("left leg, lifting");
+        // nine positions and a screen of sentences
+        assertThat(small.lines().count()).isLessThan(50);
+        String one = Ran.with("profile", "--side", "left", "--phase", "lifting", files[0], files[1])
+                .out();
+        assertThat(one).startsWith(small.substring(0, small.indexOf("More: "))).contains("left leg, lifting: ");
+        assertThat(one).doesNotContain("right leg, ").doesNotContain("left leg, held");
+        String all = Ran.with("profile", "--all", files[0], files[1]).out();
+        assertThat(all).contains("left leg, lifting: ", "right leg, held: ", "right leg, lowering: ");
+    }
+
+    @Test
+    void aLimbThatDoesNotPushIsRefused() throws IOException {
+        Path file = folder.resolve("one.yaml");
+        Files.writeString(
+                file,
+                Ran.with("format").out().replace("limbs: both ", "limbs: left ").replace("  left share: 50 %", "  #"));
+        Ran ran = Ran.with("profile", "--side", "right", file.toString());
+        assertThat(ran.code()).isEqualTo(Exit.BAD_INPUT);
+        assertThat(ran.err()).contains("--side", "right");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "--phase,sideways,'held, lifting, lowering'",
+        "--side,middle,'left, right'",
+        "--units,furlong,'metric, imperial'",
+        "--positions,many,'not a whole number'",
+        "--positions,1,'from 2 to 101'",
+        "--output,nowhere/x,'does not exist'"
+    })
+    void aWrongValueIsSaidInALineOrTwoWithWhatIsRight(String option, String value, String said) {
+        Ran ran = Ran.with("profile", option, value, DEMO + "plover.yaml", DEMO + "room.yaml");
+        assertThat(ran.code()).isEqualTo(Exit.BAD_INPUT);
+        assertThat(ran.out()).isEmpty();
+        assertThat(ran.err()).contains(option, said);
+        assertThat(ran.err().lines().count()).isLessThanOrEqualTo(2);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"0 s", "-3 s", "3", "soon"})
+    void aSearchNeedsATimeAboveNothing(String time) {
+        Ran ran = Ran.with("choose", "--within", time, DEMO + "plover.yaml", DEMO + "room.yaml");
+        assertThat(ran.code()).isEqualTo(Exit.BAD_INPUT);
+        assertThat(ran.err()).contains("--within");
+    }
+
+    @Test
+    void aVeryLongTimeIsNoTimeAtAll() {
+        // 1e30 s overflows any clock that counts in whole nanoseconds
+        Ran ran = Ran.with(
+                "choose", "--within", "1e30 s", "--strategy", "load alone", DEMO + "plover.yaml", DEMO + "room.yaml");
+        assertThat(ran.code()).isEqualTo(Exit.GOOD);
+        assertThat(ran.out()).contains("all that the kit allows");
+    }
+
+    @Test
+    void aFolderThatCannotBeMadeIsSaidBeforeTheSearch() throws IOException {
+        Path file = Files.createFile(folder.resolve("taken"));
+        Ran ran = Ran.with("choose", "--into", file.toString(), DEMO + "plover.yaml", DEMO + "room.yaml");
+        assertThat(ran.code()).isEqualTo(Exit.BAD_INPUT);
+        assertThat(ran.out()).isEmpty();
+        assertThat(ran.err()).contains("--into", "there is a file of that name");
+    }
+
+    @Test
+    void aHyphenAsOutputIsTheTerminal() {
+        Ran ran = Ran.with("profile", "--output", "-", DEMO + "plover.yaml", DEMO + "room.yaml");
+        assertThat(ran.out()).contains("Hardest: ");
+        assertThat(Path.of("-")).doesNotExist();
+    }
+
+    @Test
+    void filesThatCannotBeAScenarioAreToldApart() {
+        assertThat(Ran.with("read", folder.toString()).err()).contains("is a folder");
+        assertThat(Ran.with("read", DEMO + "plover.yaml", DEMO + "plover.yaml").err())
+                .contains("is named twice");
+        assertThat(Ran.with("read", "").err()).contains("no file name");
+        assertThat(Ran.with("read", DEMO + "plover.yaml").err()).contains("machine", "name both");
+        assertThat(Ran.with("read", DEMO + "plover.yaml", DEMO + "heron.yaml", DEMO + "room.yaml")
+                        .err())
+                .contains("person: this key stands in two files");
+    }
+
+    @Test
+    void whyRefusesAnAngleOutsideTheRange() {
+        Ran ran = Ran.with("why", "--knee", "170 deg", DEMO + "plover.yaml", DEMO + "room.yaml");
+        assertThat(ran.code()).isEqualTo(Exit.BAD_INPUT);
+        assertThat(ran.err()).contains("170 deg", "81.4°", "12.0°");
+    }
+
+    @Test
+    void whySaysWhereThereIsNoRubber() {
+        Ran ran = Ran.with("why", "--of", "rubber", DEMO + "plover.yaml", DEMO + "room.yaml");
+        assertThat(ran.code()).isEqualTo(Exit.BAD_INPUT);
+        assertThat(ran.err()).contains("no rubber");
+    }
+
+    @Test
+    void imperialReadersGetTheirUnits() {
+        String[] files = {DEMO + "plover.yaml", DEMO + "room.yaml"};
+        String profile = Ran.with("profile", "--all", "--parts", "-u", "imperial", files[0], files[1])
+                .out();
+        assertThat(profile).doesNotContainPattern("[\\s\u00a0](cm|mm|N|N·m|MPa)\\b");
+        String chosen = Ran.with("choose", "-u", "imperial", "--strategy", "relieve-low", files[0], files[1])
+                .out();
+        // a length that is set stands as it was measured, with the reader's own beside it
+        assertThat(chosen).containsPattern("stop at mark 20.cm\\s\\(about\\s7\\.87.in\\)");
+        assertThat(chosen).doesNotContainPattern("[\\s\u00a0](mm|N|N·m|MPa)\\b");
     }
 }
