@@ -47,7 +47,7 @@ final class LeftOutWords {
 
     private String sentence(String reason, List<String> whats) {
         String first = whats.get(0);
-        String numbers = reason.matches(".*\\d.*")
+        String numbers = whats.size() > 1 || reason.matches(".*\\d.*")
                 ? ""
                 : rejections.refusal(first).map(this::numbers).orElse("");
         String others = whats.size() == 1

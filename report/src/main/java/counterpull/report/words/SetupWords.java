@@ -66,7 +66,7 @@ public final class SetupWords {
             mixed |= candidate.plates().counts().get(k) > 0
                     && kit.plates().get(k).name().endsWith(other);
         }
-        return briefly(total, own) + " in all" + (mixed ? ", about " + briefly(total, own.other()) : "");
+        return briefly(total, own) + " in all" + (mixed ? ", " + briefly(total, own.other()) : "");
     }
 
     private static String briefly(double mass, Units units) {
