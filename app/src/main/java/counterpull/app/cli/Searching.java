@@ -7,11 +7,14 @@ import java.io.PrintWriter;
 import java.util.concurrent.TimeUnit;
 
 /**
- * Runs a search in the open: says how far it is, and stops when asked, by an interrupt or
- * by its time, with what it has so far.
+ * Runs a search in the open: says how far it is, and stops when asked, by an interrupt,
+ * by its time, or before memory runs out, with what it has so far.
  */
 final class Searching {
     private static final int SETUPS_AT_ONCE = 200;
+    /** Seconds that an answer may take once the search is stopped. */
+    private static final int LONGEST_ANSWER = 60;
+
     private volatile boolean stopped;
     private final Telling telling;
 
@@ -30,8 +33,12 @@ final class Searching {
         Thread interrupt = new Thread(() -> stopAndWait(searching));
         Runtime.getRuntime().addShutdownHook(interrupt);
         Search search = new Search(question);
+        Room room = new Room();
         long start = System.nanoTime();
-        while (!stopped && System.nanoTime() - start < seconds * 1e9 && search.advance(SETUPS_AT_ONCE)) {
+        while (!stopped
+                && System.nanoTime() - start < seconds * 1e9
+                && room.enough()
+                && search.advance(SETUPS_AT_ONCE)) {
             telling.of(search);
         }
         telling.end();
@@ -45,7 +52,7 @@ final class Searching {
     private void stopAndWait(Thread searching) {
         stopped = true;
         try {
-            searching.join(TimeUnit.SECONDS.toMillis(10));
+            searching.join(TimeUnit.SECONDS.toMillis(LONGEST_ANSWER));
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }

@@ -1,6 +1,7 @@
 package counterpull.engine.choice;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 
@@ -12,6 +13,8 @@ public final class Ranking {
     static final double TIE = 1e-12;
     private final Strategy strategy;
     private final List<Candidate> kept = new ArrayList<>();
+    // of what is kept now; null until asked for: sorting half a million setups takes seconds
+    private List<Candidate> sorted;
 
     Ranking(Strategy strategy) {
         this.strategy = strategy;
@@ -26,6 +29,7 @@ public final class Ranking {
 
     void add(Candidate candidate) {
         kept.add(candidate);
+        sorted = null;
     }
 
     /** The strategy. */
@@ -40,10 +44,13 @@ public final class Ranking {
 
     /** All of them, best first. */
     public List<Candidate> all() {
-        List<Candidate> sorted = new ArrayList<>(kept);
-        sorted.sort(Comparator.comparingDouble(Ranking::shortfall)
-                .thenComparingDouble(Ranking::peak)
-                .thenComparingInt(Candidate::pieces));
+        if (sorted == null) {
+            List<Candidate> ordered = new ArrayList<>(kept);
+            ordered.sort(Comparator.comparingDouble(Ranking::shortfall)
+                    .thenComparingDouble(Ranking::peak)
+                    .thenComparingInt(Candidate::pieces));
+            sorted = Collections.unmodifiableList(ordered);
+        }
         return sorted;
     }
 
@@ -51,11 +58,14 @@ public final class Ranking {
     public List<Candidate> best(int most) {
         List<Candidate> chosen = new ArrayList<>();
         for (Candidate candidate : all()) {
+            if (chosen.size() == most) {
+                break;
+            }
             boolean differs = true;
             for (Candidate before : chosen) {
                 differs &= candidate.differsFrom(before);
             }
-            if (differs && chosen.size() < most) {
+            if (differs) {
                 chosen.add(candidate);
             }
         }
@@ -64,12 +74,12 @@ public final class Ranking {
 
     /** Every setup whose shortfall is as small as the best one's. */
     public List<Candidate> ties() {
-        List<Candidate> sorted = all();
         List<Candidate> ties = new ArrayList<>();
-        for (Candidate candidate : sorted) {
-            if (shortfall(candidate) <= shortfall(sorted.get(0)) + TIE) {
-                ties.add(candidate);
+        for (Candidate candidate : all()) {
+            if (shortfall(candidate) > shortfall(all().get(0)) + TIE) {
+                break;
             }
+            ties.add(candidate);
         }
         return ties;
     }
