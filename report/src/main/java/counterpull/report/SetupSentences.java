@@ -73,19 +73,6 @@ public final class SetupSentences {
         return "Lifting, the push is " + force(bottom) + " at the bottom and " + how + ".";
     }
 
-    /** Where the largest effort is, and how large. */
-    public String hardest() {
-        return setup.verdict()
-                .peak()
-                .map(peak -> "The hardest moment is the "
-                        + peak.limiting().side().words() + " "
-                        + peak.limiting().action().words() + ", " + peak.phase().words() + " at "
-                        + Measure.ANGLE.words(setup.profile().drivingAngle(peak.position()), unitSet)
-                        + " of knee bend: it takes "
-                        + Measure.EFFORT.words(peak.limiting().effort(), unitSet) + " of what there is.")
-                .orElse("Nothing is known of this person's strength here, so no effort can be given.");
-    }
-
     private String force(double newtons) {
         return Measure.FORCE.words(newtons, unitSet);
     }

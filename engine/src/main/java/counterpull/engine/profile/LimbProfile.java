@@ -1,5 +1,7 @@
 package counterpull.engine.profile;
 
+import counterpull.engine.Require;
+import counterpull.engine.body.Action;
 import counterpull.engine.body.Joint;
 import counterpull.engine.body.Side;
 import counterpull.engine.jointload.BrechterPowers2002;
@@ -62,10 +64,21 @@ public final class LimbProfile {
         return ground.capacity().named(index, joint, phase, position);
     }
 
+    /** What the 90 % band of the strength asked for makes of an effort; NaN at both ends where nothing is known. */
+    public Require.Limits effortBand(Joint joint, Phase phase, int position) {
+        Action action = torque(joint, phase, position) >= 0 ? joint.action() : joint.opposite();
+        double effort = effort(joint, phase, position);
+        double factor = bandFactor(action, angle(joint, position));
+        return new Require.Limits(effort / factor, effort * factor);
+    }
+
     /** Factor by which the 90 % band of the named action's strength lies above (and divides below) its middle. */
     public double bandFactor(Joint joint, int position) {
-        Optional<StrengthCurve> curve = limb().strength().of(joint.action());
-        double angle = angle(joint, position);
+        return bandFactor(joint.action(), angle(joint, position));
+    }
+
+    private double bandFactor(Action action, double angle) {
+        Optional<StrengthCurve> curve = limb().strength().of(action);
         return curve.map(c -> Math.exp(StrengthCurve.NINETY_PERCENT * c.logSd(angle)))
                 .orElse(Double.NaN);
     }

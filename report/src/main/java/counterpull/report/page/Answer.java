@@ -11,6 +11,8 @@ import counterpull.report.LoadingWords;
 import counterpull.report.Setup;
 import counterpull.report.SetupSentences;
 import counterpull.report.table.Measure;
+import counterpull.report.words.SetupWords;
+import counterpull.report.words.VerdictWords;
 import counterpull.scenario.units.Dimension;
 import java.util.List;
 
@@ -33,7 +35,9 @@ final class Answer implements Section {
         Html html = desk.html();
         SetupSentences words = new SetupSentences(setup, desk.units());
         html.put("p.loud", words.load());
-        html.put("p.lead", words.course() + " " + words.hardest());
+        html.put(
+                "p.lead",
+                words.course() + " " + new VerdictWords(setup.profile(), setup.verdict(), desk.unitSet()).hardest());
         proof(desk);
         depends(desk, setup);
         for (String alarm : new LoadingWords(setup, desk.units()).alarms()) {
@@ -81,7 +85,10 @@ final class Answer implements Section {
                 html,
                 "Top at mark",
                 desk.say(Measure.LENGTH, setup.profile().mark(setup.profile().positions() - 1)));
-        entry(html, "Plates in all", desk.say(Measure.MASS, setup.plates().total()));
+        entry(
+                html,
+                "Plates in all",
+                SetupWords.trimmed(Measure.MASS, setup.plates().total(), desk.unitSet()));
         wide(html, "Tempo", tempo(desk, setup));
         wide(html, "Push", task.pushing().push().words());
         for (ElasticLine line : setup.profile().loading().lines()) {

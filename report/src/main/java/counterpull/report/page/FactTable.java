@@ -28,8 +28,8 @@ final class FactTable {
                 title,
                 List.of(
                         new WordColumn(new Column.Head("setup", "setup", "the setup"), names),
-                        numbers("shortfall", "under target", Measure.EFFORT, Facts::shortfall),
-                        numbers("peak", "largest effort", Measure.EFFORT, Facts::peak),
+                        numbers("shortfall", "under target", Measure.EFFORT_FINE, Facts::shortfall),
+                        numbers("peak", "largest effort", Measure.EFFORT_FINE, Facts::peak),
                         numbers("kneecap", "kneecap stress", Measure.STRESS, Facts::kneecapStress),
                         numbers("turn", "inertia at the turn", Measure.FORCE, Facts::turnForce),
                         numbers("bottom", "push at bottom", Measure.FORCE, Facts::forceBottom),

@@ -70,7 +70,7 @@ final class Strategies implements Section {
                 List.of("under target", "whole range", "upper part", "upper part begins at"));
         for (SplitSetup split : splits.subList(0, Math.min(FEW, splits.size()))) {
             grid.row(
-                    desk.say(Measure.EFFORT, split.shortfall()),
+                    desk.say(Measure.EFFORT_FINE, split.shortfall()),
                     words(desk, split.whole()),
                     words(desk, split.upper()),
                     desk.say(Measure.FRACTION, split.changeover()) + " of the travel");

@@ -18,6 +18,8 @@ public enum Measure {
             new Scale("ft·lbf/°", Unit.FOOT_POUND_FORCE.fromSi(1) * Math.PI / 180, 2)),
     STRESS(Scale.of(Unit.PASCAL, 0), Scale.of(Unit.MEGAPASCAL, 2), Scale.of(Unit.POUND_FORCE_PER_SQUARE_INCH, 0)),
     EFFORT(Scale.of(Unit.ONE, 4), Scale.of(Unit.PERCENT, 0), Scale.of(Unit.PERCENT, 0)),
+    /** Efforts and shortfalls that are compared: a tenth more. */
+    EFFORT_FINE(Scale.of(Unit.ONE, 4), Scale.of(Unit.PERCENT, 1), Scale.of(Unit.PERCENT, 1)),
     FRACTION(Scale.of(Unit.ONE, 4), Scale.of(Unit.PERCENT, 0), Scale.of(Unit.PERCENT, 0)),
     NUMBER(Scale.of(Unit.ONE, 3), Scale.of(Unit.ONE, 3), Scale.of(Unit.ONE, 3)),
     COUNT(Scale.of(Unit.ONE, 0), Scale.of(Unit.ONE, 0), Scale.of(Unit.ONE, 0)),

@@ -74,7 +74,7 @@ public final class SetupWords {
     }
 
     /** As many digits as usual, without zeros at the end. */
-    static String trimmed(Measure measure, double si, UnitSet units) {
+    public static String trimmed(Measure measure, double si, UnitSet units) {
         Scale scale = measure.in(units);
         String digits = Decimals.exact(Double.parseDouble(scale.fixed(si)));
         return digits + (scale.unit().equals("°") ? "" : "\u00A0") + scale.unit();

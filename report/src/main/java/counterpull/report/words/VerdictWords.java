@@ -3,6 +3,7 @@ package counterpull.report.words;
 import counterpull.engine.choice.Breach;
 import counterpull.engine.choice.LimitKind;
 import counterpull.engine.choice.Verdict;
+import counterpull.engine.profile.Limiting;
 import counterpull.engine.profile.Profile;
 import counterpull.report.table.Decimals;
 import counterpull.report.table.UnitSet;
@@ -34,8 +35,21 @@ public final class VerdictWords {
     public String hardest() {
         return verdict.peak()
                 .map(peak -> "Hardest: " + places.peak(profile, peak) + ", at "
-                        + points(peak.limiting().effort()) + "\u00A0% of what it has.")
+                        + points(peak.limiting().effort()) + "\u00A0% of what it has" + band(peak) + ".")
                 .orElse("No effort is known anywhere in this range.");
+    }
+
+    /** How sure: what the 90 % band of the strength makes of this effort. */
+    private String band(Verdict.Peak peak) {
+        Limiting limiting = peak.limiting();
+        return profile.limbs().stream()
+                .filter(limb -> limb.side() == limiting.side())
+                .map(limb -> limb.effortBand(limiting.joint(), peak.phase(), peak.position()))
+                .filter(band -> band.high() > 0)
+                .map(band -> " (" + Decimals.fixed(100 * band.low(), 0) + " to " + Decimals.fixed(100 * band.high(), 0)
+                        + "\u00A0% within the strength's 90\u00A0% band)")
+                .findFirst()
+                .orElse("");
     }
 
     /** How far from the target. */

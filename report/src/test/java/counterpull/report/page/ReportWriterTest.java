@@ -9,6 +9,8 @@ import counterpull.report.Cautions;
 import counterpull.report.Demo;
 import counterpull.report.Findings;
 import counterpull.report.Html;
+import counterpull.report.table.Decimals;
+import counterpull.scenario.units.Units;
 import java.io.StringReader;
 import java.util.List;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -54,7 +56,20 @@ class ReportWriterTest {
                 .contains("the push is " + Math.round(profile.force(Phase.LIFTING, 0)) + "\u00A0N at the bottom")
                 .contains(Math.round(profile.force(Phase.LIFTING, profile.positions() - 1)) + "\u00A0N at the top");
         double peak = findings.first().verdict().peak().orElseThrow().limiting().effort();
-        assertThat(text).contains("it takes " + Math.round(peak * 100) + "\u00A0% of what there is");
+        assertThat(text)
+                .contains("at " + Decimals.fixed(100 * peak, 1) + "\u00A0% of what it has")
+                .contains("within the strength's 90\u00A0% band");
+    }
+
+    @Test
+    void everyStatedLimitIsDrawnOnItsChart() {
+        // the example limits kneecap stress, knee extension torque and the least push
+        // without a search, so that no table of limits has the same words
+        String page = ReportWriter.html(Demo.asLoaded(Demo.text(), Units.METRIC));
+        assertThat(page).contains(">limit<", ">limit, knee", ">least push<");
+        String without = ReportWriter.html(
+                Demo.asLoaded(Demo.text().replaceFirst("(?m)^  kneecap stress: .*$", ""), Units.METRIC));
+        assertThat(without).doesNotContain(">limit<");
     }
 
     @Test
