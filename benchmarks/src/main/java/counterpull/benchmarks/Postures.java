@@ -12,7 +12,7 @@ import counterpull.engine.profile.Profile;
 /** Postures of one leg while it lifts, as plain arrays that every contestant reads. */
 final class Postures {
     static final int COUNT = 101;
-    static final int SEGMENTS = Joint.values().length;
+    static final int SEGMENTS = Joint.LEG.size();
     final Chain chain;
     final double[] direction = new double[COUNT * SEGMENTS];
     final double[] rate = new double[COUNT * SEGMENTS];

@@ -30,7 +30,7 @@ import org.openjdk.jmh.annotations.State;
 public class ProfileBenchmark {
     private static final Phase[] MOVING = {Phase.LIFTING, Phase.LOWERING};
     private static final Phase[] PHASES = Phase.values();
-    private static final Joint[] JOINTS = Joint.values();
+    private static final Joint[] JOINTS = Joint.LEG.toArray(new Joint[0]);
     private PressTask task;
     private PressMotion motion;
     private final double[] torque = new double[Postures.SEGMENTS];

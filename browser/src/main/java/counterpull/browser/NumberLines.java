@@ -30,7 +30,7 @@ final class NumberLines {
         String whose = place + ", " + limb.side().words();
         add(whose + ", push angle", limb.pushAngle(phase, i));
         add(whose + ", kneecap stress", limb.kneecapStress(phase, i));
-        for (Joint joint : Joint.values()) {
+        for (Joint joint : Joint.LEG) {
             String name = whose + " " + joint.words();
             add(name + " angle", limb.angle(joint, i));
             add(name + " torque", limb.torque(joint, phase, i));

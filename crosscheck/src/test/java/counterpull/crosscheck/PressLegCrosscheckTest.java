@@ -103,7 +103,7 @@ class PressLegCrosscheckTest {
         library.load(2, pressure(profile, limb), new Vector3D(-force, -across, 0));
         double[] torque = new double[3];
         library.torques(torque);
-        for (Joint joint : Joint.values()) {
+        for (Joint joint : Joint.LEG) {
             assertThat(limb.torque(joint, at.phase, at.position))
                     .as("%s, %s at %s", joint, at, profile.task())
                     .isCloseTo(joint.senseOfAction() * torque[joint.ordinal()], within(CLOSE * (1 + force)));

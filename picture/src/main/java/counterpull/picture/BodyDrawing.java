@@ -170,7 +170,7 @@ final class BodyDrawing {
         stage.line(posture.knee(), posture.ankle(), centre);
         stage.svg().close();
         stage.svg().open("joints");
-        for (Joint joint : Joint.values()) {
+        for (Joint joint : Joint.LEG) {
             boolean chosen = stage.figure().joint().filter(j -> j == joint).isPresent();
             Fill fill = Fill.of(chosen ? Marker.ink(joint) : Ink.PAPER);
             stage.svg().circle(stage.see(posture.at(joint)), chosen ? 5 : 4, fill, Pen.of(Ink.INK, 1.5));

@@ -12,20 +12,22 @@ public enum Marker {
     DIAMOND,
     CROSS;
 
-    /** The marker of a joint: hip square, knee circle, ankle triangle. */
+    /** The marker of a joint: hip square, knee circle, ankle triangle, shoulder diamond, elbow cross. */
     static Marker of(Joint joint) {
         return switch (joint) {
-            case HIP -> SQUARE;
+            case HIP, HIP_SIDEWAYS -> SQUARE;
             case KNEE -> CIRCLE;
             case ANKLE -> TRIANGLE;
+            case SHOULDER, SHOULDER_SIDEWAYS, SHOULDER_TURNING -> DIAMOND;
+            case ELBOW -> CROSS;
         };
     }
 
-    /** The hue of a joint. */
+    /** The hue of a joint; an arm's joints share those of a leg's, since no chart holds both. */
     static Ink ink(Joint joint) {
         return switch (joint) {
-            case HIP -> Ink.HIP;
-            case KNEE -> Ink.KNEE;
+            case HIP, HIP_SIDEWAYS, SHOULDER, SHOULDER_SIDEWAYS, SHOULDER_TURNING -> Ink.HIP;
+            case KNEE, ELBOW -> Ink.KNEE;
             case ANKLE -> Ink.ANKLE;
         };
     }

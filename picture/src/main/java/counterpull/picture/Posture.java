@@ -44,6 +44,7 @@ public record Posture(Vec hip, Vec knee, Vec ankle, Vec heel, Vec toe, Vec press
             case HIP -> hip;
             case KNEE -> knee;
             case ANKLE -> ankle;
+            default -> throw new IllegalArgumentException("no " + joint.words() + " in the posture of a leg");
         };
     }
 }

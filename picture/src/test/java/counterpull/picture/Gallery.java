@@ -36,7 +36,7 @@ public final class Gallery {
     private void charts() throws IOException {
         Profile today = Setups.plain();
         Profile chosen = Setups.both();
-        for (Joint joint : Joint.values()) {
+        for (Joint joint : Joint.LEG) {
             chart("torque-" + joint.words(), TorqueChart.of(today, 0, joint).at(30));
         }
         chart("effort", EffortChart.of(chosen, Setups.goal(), today));

@@ -99,7 +99,7 @@ public final class Judge {
 
     private void limits(LimbProfile limb, Phase phase, int i) {
         if (goal.straying() == Goal.Straying.AS_TOLD) {
-            for (Joint joint : Joint.values()) {
+            for (Joint joint : Joint.LEG) {
                 Place place = new Place(limb, joint, phase, i);
                 ceiling(place, limb.effort(joint, phase, i), limb.torque(joint, phase, i));
                 torque(place, limb.torque(joint, phase, i));
@@ -110,7 +110,7 @@ public final class Judge {
         double angle = limb.pushAngle(phase, i);
         double spread = profile.task().pushing().spread();
         for (double tangent : new double[] {Math.tan(angle - spread), Math.tan(angle + spread)}) {
-            for (Joint joint : Joint.values()) {
+            for (Joint joint : Joint.LEG) {
                 Place place = new Place(limb, joint, phase, i);
                 double asked = limb.torquePushing(joint, phase, i, tangent);
                 ceiling(place, limb.effortPushing(joint, phase, i, tangent), asked);

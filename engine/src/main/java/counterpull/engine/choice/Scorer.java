@@ -22,7 +22,7 @@ import java.util.List;
  * <p>A push of least effort is not affine in the load: there every loading is judged by its full profile.
  */
 final class Scorer {
-    private static final int JOINTS = Joint.values().length;
+    private static final int JOINTS = Joint.LEG.size();
     private static final int PHASES = Phase.values().length;
     private static final int KNEE = Joint.KNEE.ordinal();
     private final Groundwork ground;
@@ -76,7 +76,7 @@ final class Scorer {
     /** Lays out which joints are named and what their torques may be; whether any limit but the ceiling is stated. */
     private boolean caps() {
         boolean any = goal.caps().kneecapStress() < Double.POSITIVE_INFINITY;
-        for (Joint joint : Joint.values()) {
+        for (Joint joint : Joint.LEG) {
             int j = joint.ordinal();
             isNamed[j] = goal.joints().contains(joint);
             mostTorque[2 * j] = goal.caps().torque(joint.action());
@@ -129,7 +129,7 @@ final class Scorer {
     private void strengths(LimbScale scale, int limb) {
         for (Phase phase : Phase.values()) {
             for (int i = 0; i < n; i++) {
-                for (Joint joint : Joint.values()) {
+                for (Joint joint : Joint.LEG) {
                     int at = (phase.ordinal() * n + i) * JOINTS + joint.ordinal();
                     scale.named[at] = 1 / ground.capacity().named(limb, joint, phase, i);
                     scale.opposite[at] = -1 / ground.capacity().opposite(limb, joint, phase, i);

@@ -14,7 +14,7 @@ import counterpull.engine.planar.Vec;
  * e(s). Both grow without bound at straight, so a moving range ends 2° before.
  */
 public final class LegPath {
-    private static final int JOINTS = Joint.values().length;
+    private static final int JOINTS = Joint.LEG.size();
     private final double[] thighDirection;
     private final double[] shankDirection;
     private final double footDirection;

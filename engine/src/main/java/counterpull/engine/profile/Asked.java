@@ -6,7 +6,7 @@ import counterpull.engine.body.Joint;
  * What one loading asks: the contact force and every joint torque, over phases and positions. Read-only once made.
  */
 final class Asked {
-    private static final int JOINTS = Joint.values().length;
+    private static final int JOINTS = Joint.LEG.size();
     final double[] force;
     final double[][] torque;
     final double[][] tangent;

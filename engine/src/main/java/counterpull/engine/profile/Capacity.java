@@ -17,7 +17,7 @@ import java.util.Optional;
  */
 public final class Capacity {
     private static final Phase[] PHASES = Phase.values();
-    private static final int JOINTS = Joint.values().length;
+    private static final int JOINTS = Joint.LEG.size();
     private final Grid grid;
     private final List<Limb> limbs;
     private final double[][] named;
@@ -35,7 +35,7 @@ public final class Capacity {
         Fill fill = new Fill(capacity.grid);
         for (int k = 0; k < limbs.size(); k++) {
             LimbStrength strength = limbs.get(k).strength();
-            for (Joint joint : Joint.values()) {
+            for (Joint joint : Joint.LEG) {
                 Optional<StrengthCurve> named = strength.of(joint.action());
                 double absent = named.isPresent() ? Double.POSITIVE_INFINITY : Double.NaN;
                 fill.look(motion.path(k), joint);

@@ -10,7 +10,7 @@ import counterpull.engine.motion.Phase;
  */
 record Grid(int positions) {
     private static final int PHASES = Phase.values().length;
-    private static final int JOINTS = Joint.values().length;
+    private static final int JOINTS = Joint.LEG.size();
 
     int cells() {
         return PHASES * positions;

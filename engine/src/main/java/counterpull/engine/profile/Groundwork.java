@@ -54,7 +54,7 @@ public record Groundwork(PressTask task, PressMotion motion, Terms terms, Capaci
             LegPath path = PressMotion.of(stroke, places, task.tempo(), seated).path(k);
             Limb limb = task.person().limbs().get(k);
             for (int i = 0; i < places.length; i++) {
-                for (Joint joint : Joint.values()) {
+                for (Joint joint : Joint.LEG) {
                     limb.ranges().check(joint, path.angle(joint, i), where(i, path) + whose(limb));
                 }
             }

@@ -22,7 +22,7 @@ import counterpull.engine.planar.Vec;
  * torques are linear in every force.
  */
 final class LegDynamics {
-    private static final int JOINTS = Joint.values().length;
+    private static final int JOINTS = Joint.LEG.size();
     private static final Phase[] PHASES = Phase.values();
     private static final Phase[] MOVING = {Phase.LIFTING, Phase.LOWERING};
     private final Grid grid;

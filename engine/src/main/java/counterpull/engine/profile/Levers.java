@@ -10,7 +10,7 @@ import counterpull.engine.body.Joint;
  * <p>Not for a push of least effort, whose direction follows the force.
  */
 public final class Levers {
-    private static final int JOINTS = Joint.values().length;
+    private static final int JOINTS = Joint.LEG.size();
     private final double[][] own;
     private final double[][] told;
     private final double[][] low;
@@ -59,7 +59,7 @@ public final class Levers {
         int n = terms.grid().positions();
         double[] lever = new double[terms.grid().jointCells()];
         for (int cell = 0; cell < tangent.length; cell++) {
-            for (Joint joint : Joint.values()) {
+            for (Joint joint : Joint.LEG) {
                 lever[cell * JOINTS + joint.ordinal()] =
                         terms.armAlong(limb, joint, cell % n) + tangent[cell] * terms.armAcross(limb, joint, cell % n);
             }

@@ -15,7 +15,7 @@ import counterpull.engine.planar.Vec;
  * angle and speed adds nothing, which leaves the sum convex: it is 0 where the sense changes and rises on the known side alone.
  */
 final class PushDirection {
-    private static final int JOINTS = Joint.values().length;
+    private static final int JOINTS = Joint.LEG.size();
     private static final int NO_JOINT = -1;
     private static final double FARTHEST_AIM = Math.tan(Angles.radians(60));
     private final Groundwork ground;
@@ -65,7 +65,7 @@ final class PushDirection {
             return aimed(limb, position, through.point());
         }
         Push.LeastEffort least = (Push.LeastEffort) push;
-        for (Joint joint : Joint.values()) {
+        for (Joint joint : Joint.LEG) {
             int j = joint.ordinal();
             torque[j] = straight[cell * JOINTS + j];
             perTangent[j] = force * ground.terms().armAcross(limb, joint, position);

@@ -17,7 +17,7 @@ import java.util.List;
  * + tan α × arm across) (N·m, in the sense of the joint's named action).
  */
 public final class Terms {
-    private static final int JOINTS = Joint.values().length;
+    private static final int JOINTS = Joint.LEG.size();
     private final Grid grid;
     private final List<Term> fixed;
     private final List<Term> lineTerms;

@@ -37,7 +37,7 @@ class JudgeTest {
         for (Phase phase : List.of(Phase.LIFTING, Phase.LOWERING)) {
             for (int i = 0; i < PROFILE.positions(); i++) {
                 double most = 0;
-                for (Joint joint : Joint.values()) {
+                for (Joint joint : Joint.LEG) {
                     for (LimbProfile limb : PROFILE.limbs()) {
                         most = Math.max(most, limb.effort(joint, phase, i));
                     }
@@ -69,7 +69,7 @@ class JudgeTest {
                     extension = Math.max(extension, limb.torque(Joint.KNEE, phase, i));
                     flexion = Math.max(flexion, -limb.torque(Joint.KNEE, phase, i));
                     stress = Math.max(stress, limb.kneecapStress(phase, i));
-                    for (Joint joint : Joint.values()) {
+                    for (Joint joint : Joint.LEG) {
                         effort = Math.max(effort, limb.effort(joint, phase, i));
                     }
                 }

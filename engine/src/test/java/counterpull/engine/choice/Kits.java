@@ -17,7 +17,7 @@ import java.util.List;
 final class Kits {
     static final Anchor UPPER = anchor("upper", 1.6, 0);
     static final Anchor LOWER = anchor("lower", 0.05, 0);
-    static final List<Joint> ALL = List.of(Joint.values());
+    static final List<Joint> ALL = Joint.LEG;
 
     private Kits() {}
 

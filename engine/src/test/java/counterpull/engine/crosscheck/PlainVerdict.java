@@ -77,7 +77,7 @@ final class PlainVerdict {
     }
 
     private void limits(LimbProfile limb, Phase phase, int i, double tangent) {
-        for (Joint joint : Joint.values()) {
+        for (Joint joint : Joint.LEG) {
             double torque = limb.torquePushing(joint, phase, i, tangent);
             double cap = goal.caps().torque(torque >= 0 ? joint.action() : joint.opposite());
             boolean strong = torque >= 0;

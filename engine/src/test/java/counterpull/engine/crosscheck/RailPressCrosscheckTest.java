@@ -108,7 +108,7 @@ class RailPressCrosscheckTest {
         double given = 0;
         double size = 0;
         for (int leg = 0; leg < moment.sled.legs.size(); leg++) {
-            for (Joint joint : Joint.values()) {
+            for (Joint joint : Joint.LEG) {
                 double power = profile.limbs().get(leg).torque(joint, moment.phase, 0)
                         * moment.jointRate(leg, joint.ordinal());
                 given += power;
@@ -148,7 +148,7 @@ class RailPressCrosscheckTest {
             LimbProfile limb = profile.limbs().get(leg);
             double along = moment.sled.share(leg) * force;
             double[] push = {along, along * Math.tan(limb.pushAngle(moment.phase, 0))};
-            for (Joint joint : Joint.values()) {
+            for (Joint joint : Joint.LEG) {
                 double torque = moment.torque(leg, joint.ordinal(), push);
                 // a moment arm is below a metre, so a torque is no larger than the force's number
                 assertThat(limb.torque(joint, moment.phase, 0))

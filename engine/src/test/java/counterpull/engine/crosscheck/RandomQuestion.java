@@ -86,7 +86,7 @@ final class RandomQuestion {
         EffortTarget target = random.nextBoolean()
                 ? EffortTarget.flat(between(0.3, 0.9))
                 : EffortTarget.through(new double[] {0.3, 1.6}, new double[] {between(0.3, 1), between(0.2, 0.8)});
-        List<Joint> joints = random.nextBoolean() ? List.of(Joint.values()) : List.of(Joint.HIP, Joint.KNEE);
+        List<Joint> joints = random.nextBoolean() ? Joint.LEG : List.of(Joint.HIP, Joint.KNEE);
         Goal.Straying straying = random.nextBoolean() ? Goal.Straying.AS_TOLD : Goal.Straying.WHOLE_INTERVAL;
         return new Goal(target, between(0.6, 1.6), between(0, 100), joints, caps(), straying);
     }

@@ -23,7 +23,7 @@ import org.junit.jupiter.api.Test;
 class LimbsTest {
     // sums of some hundred newtons, or angles near one radian, rounded a few times
     private static final double ROUNDING = 1e-9;
-    private static final List<Joint> ALL = List.of(Joint.values());
+    private static final List<Joint> ALL = Joint.LEG;
 
     private static Limb limb(Side side, Leg leg, double share, double bottom, double top, LimbStrength strength) {
         return new Limb(side, leg, share, Trials.range(bottom, top), JointRanges.open(), strength);

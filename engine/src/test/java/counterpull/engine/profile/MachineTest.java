@@ -74,7 +74,7 @@ class MachineTest {
         Profile unshifted = Profile.of(task);
         for (int i = 0; i < one.positions(); i++) {
             assertThat(one.mark(i)).isCloseTo(other.mark(i), within(ROUNDING));
-            for (Joint joint : Joint.values()) {
+            for (Joint joint : Joint.LEG) {
                 assertThat(torque(one, joint, i)).isCloseTo(torque(other, joint, i), within(ROUNDING));
             }
         }

@@ -48,7 +48,7 @@ class PushDirectionTest {
 
     private static double objective(LimbProfile limb, Phase phase, int i, double tangent) {
         double sum = 0;
-        for (Joint joint : Joint.values()) {
+        for (Joint joint : Joint.LEG) {
             double effort = limb.effortPushing(joint, phase, i, tangent);
             sum += effort >= 0 ? effort * effort : 0;
         }

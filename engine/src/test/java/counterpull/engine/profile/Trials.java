@@ -221,7 +221,7 @@ public final class Trials {
     /** Every joint, phase, position and limb of a profile. */
     public static void everywhere(Profile profile, Visit visit) {
         for (int k = 0; k < profile.limbs().size(); k++) {
-            for (Joint joint : Joint.values()) {
+            for (Joint joint : Joint.LEG) {
                 for (counterpull.engine.motion.Phase phase : counterpull.engine.motion.Phase.values()) {
                     for (int i = 0; i < profile.positions(); i++) {
                         visit.at(profile.limbs().get(k), joint, phase, i);

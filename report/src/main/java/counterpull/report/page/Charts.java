@@ -39,7 +39,7 @@ final class Charts implements Section {
         for (int limb = 0; limb < profile.limbs().size(); limb++) {
             desk.html().put("h3", "The " + profile.limbs().get(limb).side().words() + " leg");
             desk.html().open("div.pictures");
-            for (Joint joint : Joint.values()) {
+            for (Joint joint : Joint.LEG) {
                 desk.chart(limited(TorqueChart.of(profile, limb, joint), GoalLayers.torque(goal, joint.action())));
             }
             desk.html().close();

@@ -68,10 +68,10 @@ final class Inputs implements Section {
                         + angle(desk, limb.range().top()) + ", pain-free to "
                         + angle(desk, limb.range().painFree()),
                 GIVEN);
-        for (Joint joint : Joint.values()) {
+        for (Joint joint : Joint.LEG) {
             limits(desk, grid, limb, joint);
         }
-        for (Action action : Action.values()) {
+        for (Action action : Action.LEG) {
             grid.row(
                     "strength, " + action.words(),
                     limb.strength()

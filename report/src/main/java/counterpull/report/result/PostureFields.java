@@ -12,10 +12,10 @@ final class PostureFields {
 
     static List<Field> of(Profile profile) {
         List<Field> fields = new ArrayList<>();
-        for (Joint joint : Joint.values()) {
+        for (Joint joint : Joint.LEG) {
             fields.add(angle(joint));
         }
-        for (Joint joint : Joint.values()) {
+        for (Joint joint : Joint.LEG) {
             fields.add(Field.number(
                     joint.words() + "_moment_arm",
                     joint.words() + " moment arm",

@@ -18,7 +18,7 @@ final class PushFields {
                 Measure.ANGLE,
                 "angle of the push from the rail, positive toward head and toes",
                 spot -> spot.leg().pushAngle(spot.phase(), spot.position())));
-        for (Joint joint : Joint.values()) {
+        for (Joint joint : Joint.LEG) {
             fields.add(Field.number(
                     joint.words() + "_torque_per_push_angle",
                     joint.words() + " per degree of push",

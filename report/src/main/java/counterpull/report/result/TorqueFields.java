@@ -17,7 +17,7 @@ final class TorqueFields {
 
     static List<Field> asked(Profile profile) {
         List<Field> fields = new ArrayList<>();
-        for (Joint joint : Joint.values()) {
+        for (Joint joint : Joint.LEG) {
             fields.add(torque(joint));
             fields.add(strength(joint));
             fields.add(band(joint));
@@ -38,7 +38,7 @@ final class TorqueFields {
 
     static List<Field> parts(Profile profile) {
         List<Field> fields = new ArrayList<>();
-        for (Joint joint : Joint.values()) {
+        for (Joint joint : Joint.LEG) {
             for (Part part : Part.values()) {
                 fields.add(part(joint, part));
             }
@@ -47,7 +47,7 @@ final class TorqueFields {
     }
 
     static Optional<Limiting> limiting(Spot spot) {
-        return spot.profile().limiting(List.of(Joint.values()), spot.phase(), spot.position());
+        return spot.profile().limiting(Joint.LEG, spot.phase(), spot.position());
     }
 
     private static Field torque(Joint joint) {

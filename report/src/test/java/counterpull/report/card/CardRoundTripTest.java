@@ -67,7 +67,7 @@ class CardRoundTripTest {
             for (int i = 0; i < chosen.positions(); i++) {
                 assertThat(typed.force(phase, i)).isEqualTo(chosen.force(phase, i));
                 for (int k = 0; k < chosen.limbs().size(); k++) {
-                    for (Joint joint : Joint.values()) {
+                    for (Joint joint : Joint.LEG) {
                         assertThat(typed.limbs().get(k).torque(joint, phase, i))
                                 .isEqualTo(chosen.limbs().get(k).torque(joint, phase, i));
                     }

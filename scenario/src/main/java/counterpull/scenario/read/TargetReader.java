@@ -72,8 +72,6 @@ final class TargetReader {
     /** All joints where none is named; proximal first. */
     private static List<Joint> joints(Fields fields) {
         List<Joint> named = fields.optionalChoices("joints", Words.JOINT, new Span(1, UP_TO_A_HUNDRED.high()));
-        return named.isEmpty()
-                ? List.of(Joint.values())
-                : named.stream().distinct().sorted().toList();
+        return named.isEmpty() ? Joint.LEG : named.stream().distinct().sorted().toList();
     }
 }
