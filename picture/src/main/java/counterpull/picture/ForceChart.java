@@ -1,7 +1,7 @@
 package counterpull.picture;
 
+import counterpull.engine.load.Part;
 import counterpull.engine.motion.Phase;
-import counterpull.engine.profile.Part;
 import counterpull.engine.profile.Profile;
 import java.util.ArrayList;
 import java.util.List;

@@ -3,6 +3,7 @@ package counterpull.engine.body;
 import counterpull.engine.Fault;
 import counterpull.engine.Refusal;
 import counterpull.engine.Require;
+import java.util.Optional;
 
 /**
  * What the segments of a person, or of one side of a person, are made from. Lengths come from the tape where it was used,
@@ -39,6 +40,19 @@ public record Anthropometry(SegmentTable table, Sex sex, double stature, double 
         Segment thigh = table.thigh(sex).segment(length(BodyLength.THIGH), mass);
         Segment shank = table.shank(sex).segment(length(BodyLength.SHANK), mass);
         return new Leg(thigh, shank, foot());
+    }
+
+    /** One arm. */
+    public Arm arm() {
+        return new Arm(upperArm(), forearmAndHand());
+    }
+
+    /** One side, with the trunk where the table has it. */
+    public BodySide side() {
+        return new BodySide(
+                leg(),
+                Optional.of(arm()),
+                table.headArmsTrunk(sex).map(row -> row.segment(length(BodyLength.TRUNK), mass)));
     }
 
     /** One foot; its moment of inertia from the radius of gyration as a fraction of foot length. */

@@ -4,6 +4,7 @@ import counterpull.engine.body.Joint;
 import counterpull.engine.planar.Angles;
 import counterpull.engine.planar.ChainMotion;
 import counterpull.engine.planar.Vec;
+import java.util.List;
 
 /**
  * One leg at every position of a range on a sled: directions of its segments and its joint angles (rad), and how fast they
@@ -13,7 +14,7 @@ import counterpull.engine.planar.Vec;
  * sin κ), κ the knee's flexion; accelerations from the same with v replaced by the ankle's acceleration + a t′² e(t) + b s′²
  * e(s). Both grow without bound at straight, so a moving range ends 2° before.
  */
-public final class LegPath {
+public final class LegPath implements LimbPath {
     private static final int JOINTS = Joint.LEG.size();
     private final double[] thighDirection;
     private final double[] shankDirection;
@@ -113,7 +114,12 @@ public final class LegPath {
         accelerations[2 * i + 1] = (wx * thighCos[i] + wy * thighSin[i]) * perShank;
     }
 
-    /** How many positions there are. */
+    @Override
+    public List<Joint> joints() {
+        return Joint.LEG;
+    }
+
+    @Override
     public int positions() {
         return thighDirection.length;
     }
@@ -140,18 +146,9 @@ public final class LegPath {
         chain.direction(2, footCos, footSin);
     }
 
-    /** Anatomical angle of a joint at position i, rad. */
+    @Override
     public double angle(Joint joint, int i) {
         return angle[i * JOINTS + joint.ordinal()];
-    }
-
-    /** Anatomical angle of a joint at every position, rad. */
-    public double[] angles(Joint joint) {
-        double[] all = new double[positions()];
-        for (int i = 0; i < all.length; i++) {
-            all[i] = angle(joint, i);
-        }
-        return all;
     }
 
     /** How fast the thigh turns, rad/s, counter-clockwise. */
@@ -174,7 +171,7 @@ public final class LegPath {
         return acceleration[phase.ordinal()][2 * i + 1];
     }
 
-    /** How fast the joint turns in the sense of its named action (extension, plantarflexion), rad/s. */
+    @Override
     public double actionSpeed(Joint joint, Phase phase, int i) {
         double thigh = thighRate(phase, i);
         double shank = shankRate(phase, i);

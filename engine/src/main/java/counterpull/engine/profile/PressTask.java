@@ -26,6 +26,9 @@ public record PressTask(
     public static final int USUAL_POSITIONS = 101;
 
     public PressTask {
+        for (Limb limb : person.limbs()) {
+            limb.range().asKneeOfPress();
+        }
         Require.within(positions, new Require.Limits(3, 10001), "positions of the range", "");
     }
 
@@ -51,7 +54,7 @@ public record PressTask(
     public RailStroke ownStroke() {
         List<WorkingRange> ranges = new ArrayList<>();
         for (Limb limb : person.limbs()) {
-            ranges.add(limb.range());
+            ranges.add(limb.range().asKneeOfPress());
         }
         return RailStroke.own(legs(), ranges);
     }

@@ -1,10 +1,12 @@
 package counterpull.engine.profile;
 
 import counterpull.engine.Constants;
+import counterpull.engine.load.Amount;
 import counterpull.engine.load.Carriage;
 import counterpull.engine.load.Counterweight;
 import counterpull.engine.load.ElasticLine;
 import counterpull.engine.load.LineSeries;
+import counterpull.engine.load.Part;
 import counterpull.engine.load.SledFrame;
 import counterpull.engine.motion.Phase;
 import counterpull.engine.motion.PressMotion;
@@ -112,7 +114,7 @@ final class PressTerms {
     }
 
     private void plateTerms() {
-        Term.Amount each = Term.Amount.PLATES;
+        Amount each = Amount.PLATES;
         terms.add(Term.contact(Part.GRAVITY, "plates", each, level(Constants.STANDARD_GRAVITY * sin)));
         terms.add(Term.contact(Part.INERTIA, "plates", each, accelerated(1)));
         terms.add(Term.contact(Part.FRICTION, "friction under the plates", each, opposing(rubbing())));
@@ -137,7 +139,7 @@ final class PressTerms {
     }
 
     private void one(Part part, String label, double[] force) {
-        terms.add(Term.contact(part, label, Term.Amount.ONE, force));
+        terms.add(Term.contact(part, label, Amount.ONE, force));
     }
 
     private double[] level(double force) {

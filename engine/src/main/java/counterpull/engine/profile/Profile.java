@@ -4,6 +4,7 @@ import counterpull.engine.Fault;
 import counterpull.engine.Refusal;
 import counterpull.engine.body.Joint;
 import counterpull.engine.load.LineSeries;
+import counterpull.engine.load.Part;
 import counterpull.engine.motion.Phase;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,5 +1,8 @@
 package counterpull.engine.profile;
 
+import counterpull.engine.load.Amount;
+import counterpull.engine.load.Part;
+
 /**
  * One summand of every force and torque of a profile: a coefficient at each phase and position, times an amount.
  *
@@ -19,16 +22,6 @@ public final class Term {
         this.amount = amount;
         contact = coefficients.length == 1 ? coefficients[0] : null;
         torque = coefficients.length == 1 ? null : coefficients;
-    }
-
-    /** What a term's coefficient is multiplied by. */
-    public enum Amount {
-        /** 1: fixed for person, machine and tempo. */
-        ONE,
-        /** Kilograms of plates. */
-        PLATES,
-        /** Strands of one line. */
-        STRANDS
     }
 
     /** A term that acts through the contact: N per unit, by phase × position. */

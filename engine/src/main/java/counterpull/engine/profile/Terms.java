@@ -1,8 +1,10 @@
 package counterpull.engine.profile;
 
 import counterpull.engine.body.Joint;
+import counterpull.engine.load.Amount;
 import counterpull.engine.load.ElasticLine;
 import counterpull.engine.load.LineSeries;
+import counterpull.engine.load.Part;
 import counterpull.engine.motion.Phase;
 import counterpull.engine.planar.Vec;
 import java.util.ArrayList;
@@ -33,7 +35,7 @@ public final class Terms {
         this.shares = shares;
         List<Term> found = new ArrayList<>();
         for (LineSeries line : lines) {
-            found.add(Term.contact(Part.ELASTIC, line.line().words(), Term.Amount.STRANDS, pull(line, grid)));
+            found.add(Term.contact(Part.ELASTIC, line.line().words(), Amount.STRANDS, pull(line, grid)));
         }
         lineTerms = List.copyOf(found);
     }
@@ -73,7 +75,7 @@ public final class Terms {
     public double[] amounts(Loading loading) {
         double[] amounts = new double[fixed.size() + lineTerms.size()];
         for (int t = 0; t < fixed.size(); t++) {
-            amounts[t] = fixed.get(t).amount() == Term.Amount.PLATES ? loading.plates() : 1;
+            amounts[t] = fixed.get(t).amount() == Amount.PLATES ? loading.plates() : 1;
         }
         for (int k = 0; k < lineTerms.size(); k++) {
             ElasticLine line = lines.get(k).line();

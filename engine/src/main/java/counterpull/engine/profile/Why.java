@@ -1,6 +1,7 @@
 package counterpull.engine.profile;
 
 import counterpull.engine.body.Joint;
+import counterpull.engine.load.Part;
 import counterpull.engine.motion.Phase;
 import java.util.List;
 

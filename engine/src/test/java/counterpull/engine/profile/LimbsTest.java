@@ -10,6 +10,7 @@ import counterpull.engine.Require;
 import counterpull.engine.body.Joint;
 import counterpull.engine.body.Leg;
 import counterpull.engine.body.Side;
+import counterpull.engine.load.Part;
 import counterpull.engine.motion.JointRanges;
 import counterpull.engine.motion.Phase;
 import counterpull.engine.motion.Stops;

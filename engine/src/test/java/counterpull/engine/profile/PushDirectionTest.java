@@ -8,6 +8,7 @@ import counterpull.engine.Fault;
 import counterpull.engine.Refusal;
 import counterpull.engine.body.Action;
 import counterpull.engine.body.Joint;
+import counterpull.engine.load.Part;
 import counterpull.engine.motion.FootRow;
 import counterpull.engine.motion.Phase;
 import counterpull.engine.motion.Stance;

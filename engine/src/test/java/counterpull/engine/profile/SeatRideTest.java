@@ -10,6 +10,7 @@ import counterpull.engine.body.Leg;
 import counterpull.engine.load.Carriage;
 import counterpull.engine.load.Counterweight;
 import counterpull.engine.load.Friction;
+import counterpull.engine.load.Part;
 import counterpull.engine.motion.Phase;
 import counterpull.engine.motion.Rail;
 import counterpull.engine.motion.Ride;

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import counterpull.engine.body.Joint;
+import counterpull.engine.load.Part;
 import counterpull.engine.motion.Phase;
 import java.util.Random;
 import org.junit.jupiter.api.Test;

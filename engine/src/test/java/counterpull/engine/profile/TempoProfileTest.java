@@ -11,6 +11,7 @@ import counterpull.engine.elastic.LinearLaw;
 import counterpull.engine.elastic.Rubber;
 import counterpull.engine.elastic.UnloadingCurve;
 import counterpull.engine.load.ElasticLine;
+import counterpull.engine.load.Part;
 import counterpull.engine.motion.Bounce;
 import counterpull.engine.motion.Flowing;
 import counterpull.engine.motion.Phase;

@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import counterpull.engine.body.Joint;
 import counterpull.engine.load.Friction;
+import counterpull.engine.load.Part;
 import counterpull.engine.motion.Phase;
 import counterpull.engine.profile.Loading;
-import counterpull.engine.profile.Part;
 import counterpull.engine.profile.Profile;
 import counterpull.engine.validation.Published;
 import org.junit.jupiter.api.Test;

@@ -1,6 +1,6 @@
 package counterpull.report.result;
 
-import counterpull.engine.profile.Part;
+import counterpull.engine.load.Part;
 import counterpull.engine.profile.Profile;
 import counterpull.report.table.Measure;
 import java.util.List;

@@ -1,8 +1,8 @@
 package counterpull.report.result;
 
 import counterpull.engine.body.Joint;
+import counterpull.engine.load.Part;
 import counterpull.engine.profile.Limiting;
-import counterpull.engine.profile.Part;
 import counterpull.engine.profile.Profile;
 import counterpull.engine.profile.Why;
 import counterpull.report.table.Measure;

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import counterpull.engine.body.Joint;
+import counterpull.engine.load.Part;
 import counterpull.engine.motion.Phase;
-import counterpull.engine.profile.Part;
 import counterpull.engine.profile.Profile;
 import counterpull.report.Cases;
 import counterpull.report.Demo;

@@ -40,7 +40,7 @@ public record Client(String name, Build physique, SegmentTable table, List<Clien
                 new Anthropometry(table, physique.sex(), physique.stature(), physique.mass(), limb.measured());
         return new Limb(
                 limb.side(),
-                body.leg(),
+                body.side(),
                 share,
                 limb.range(),
                 limb.jointLimits().ranges(),

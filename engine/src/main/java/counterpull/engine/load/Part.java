@@ -1,4 +1,4 @@
-package counterpull.engine.profile;
+package counterpull.engine.load;
 
 /** What a share of a force or torque comes from. */
 public enum Part {
