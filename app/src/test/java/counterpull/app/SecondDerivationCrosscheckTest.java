@@ -7,7 +7,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import counterpull.engine.choice.Judge;
 import counterpull.engine.choice.Verdict;
-import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PressProfile;
 import counterpull.engine.profile.Turnaround;
 import counterpull.report.result.ResultJson;
 import counterpull.scenario.Scenario;
@@ -57,14 +57,14 @@ class SecondDerivationCrosscheckTest {
             })
     void everyNumberIsTheSame(String name) throws IOException {
         Scenario scenario = scenario(text(name));
-        Profile profile = Profile.of(scenario.task());
+        PressProfile profile = PressProfile.of(scenario.task());
         ReferenceTable reference = ReferenceTable.read(FOLDER.resolve(name + ".csv"));
         assertThat(reference.rows().size()).as("rows of %s", name).isGreaterThanOrEqualTo(15);
         assertThat(differences(reference, profile)).isEmpty();
         whole(name, profile, Judge.of(profile, scenario.goal()));
     }
 
-    private static void whole(String name, Profile profile, Verdict verdict) throws IOException {
+    private static void whole(String name, PressProfile profile, Verdict verdict) throws IOException {
         ReferenceTable table = ReferenceTable.read(FOLDER.resolve("whole.csv"));
         int row = table.rows().stream().map(cells -> cells.get(0)).toList().indexOf(name);
         Turnaround turn = profile.turnaround();
@@ -85,7 +85,7 @@ class SecondDerivationCrosscheckTest {
     @Test
     void anotherFrictionIsNoticed() throws IOException {
         String other = text("45-bare-worked").replace("constant: 15 N", "constant: 15.001 N");
-        Profile profile = Profile.of(scenario(other).task());
+        PressProfile profile = PressProfile.of(scenario(other).task());
         ReferenceTable reference = ReferenceTable.read(FOLDER.resolve("45-bare-worked.csv"));
         assertThat(differences(reference, profile)).anyMatch(line -> line.contains("force_friction"));
     }
@@ -93,7 +93,7 @@ class SecondDerivationCrosscheckTest {
     @Test
     void anotherAgeChangesEffortsAlone() throws IOException {
         String other = text("45-bare-worked").replace("age: 30 years", "age: 31 years");
-        Profile profile = Profile.of(scenario(other).task());
+        PressProfile profile = PressProfile.of(scenario(other).task());
         ReferenceTable reference = ReferenceTable.read(FOLDER.resolve("45-bare-worked.csv"));
         assertThat(differences(reference, profile))
                 .allMatch(line -> line.contains("_effort"))
@@ -110,7 +110,7 @@ class SecondDerivationCrosscheckTest {
         return result.scenario().orElseThrow();
     }
 
-    private static List<String> differences(ReferenceTable reference, Profile profile) throws IOException {
+    private static List<String> differences(ReferenceTable reference, PressProfile profile) throws IOException {
         JsonNode printed = MAPPER.readTree(ResultJson.of(profile));
         List<String> found = new ArrayList<>();
         for (String column : reference.columns().subList(3, reference.columns().size())) {

@@ -7,7 +7,7 @@ import counterpull.engine.motion.LegPath;
 import counterpull.engine.motion.Phase;
 import counterpull.engine.planar.Chain;
 import counterpull.engine.planar.Vec;
-import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PressProfile;
 
 /** Postures of one leg while it lifts, as plain arrays that every contestant reads. */
 final class Postures {
@@ -22,7 +22,7 @@ final class Postures {
     final double armY;
 
     Postures() {
-        Profile profile = Profile.of(BenchTask.task());
+        PressProfile profile = PressProfile.of(BenchTask.task());
         Leg leg = profile.limbs().get(0).limb().leg();
         chain = chain(leg);
         // the sole square to the rail: along the foot is across the rail

@@ -7,9 +7,9 @@ import counterpull.engine.motion.PressMotion;
 import counterpull.engine.planar.ChainMotion;
 import counterpull.engine.planar.NewtonEuler;
 import counterpull.engine.planar.PointLoads;
-import counterpull.engine.profile.LimbProfile;
+import counterpull.engine.profile.PressLimb;
+import counterpull.engine.profile.PressProfile;
 import counterpull.engine.profile.PressTask;
-import counterpull.engine.profile.Profile;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -43,7 +43,7 @@ public class ProfileBenchmark {
     @Setup
     public void setUp() {
         task = BenchTask.task();
-        motion = Profile.of(task).ground().motion();
+        motion = PressProfile.of(task).ground().motion();
         Postures postures = new Postures();
         weighing = new NewtonEuler(postures.chain).gravity(-6.9343, -6.9343);
         moving = new NewtonEuler(postures.chain);
@@ -54,9 +54,9 @@ public class ProfileBenchmark {
     /** From the task to every torque and effort. */
     @Benchmark
     public double wholeProfile() {
-        Profile profile = Profile.of(task);
+        PressProfile profile = PressProfile.of(task);
         double sum = 0;
-        for (LimbProfile limb : profile.limbs()) {
+        for (PressLimb limb : profile.limbs()) {
             for (Phase phase : PHASES) {
                 for (int i = 0; i < profile.positions(); i++) {
                     for (Joint joint : JOINTS) {

@@ -2,8 +2,8 @@ package counterpull.browser;
 
 import counterpull.engine.body.Joint;
 import counterpull.engine.motion.Phase;
-import counterpull.engine.profile.LimbProfile;
-import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PressLimb;
+import counterpull.engine.profile.PressProfile;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -11,13 +11,13 @@ import java.util.List;
 final class NumberLines {
     private final List<String> lines = new ArrayList<>();
 
-    void add(String heading, Profile profile) {
+    void add(String heading, PressProfile profile) {
         for (Phase phase : Phase.values()) {
             for (int i = 0; i < profile.positions(); i++) {
                 String place = heading + ", " + phase.words() + ", " + i;
                 add(place + ", force", profile.force(phase, i));
                 add(place + ", pull", profile.lines().get(0).tension(phase, i));
-                for (LimbProfile limb : profile.limbs()) {
+                for (PressLimb limb : profile.limbs()) {
                     limb(place, limb, phase, i);
                 }
             }
@@ -26,7 +26,7 @@ final class NumberLines {
         add(heading + ", moving over held", profile.turnaround().movingOverHeld());
     }
 
-    private void limb(String place, LimbProfile limb, Phase phase, int i) {
+    private void limb(String place, PressLimb limb, Phase phase, int i) {
         String whose = place + ", " + limb.side().words();
         add(whose + ", push angle", limb.pushAngle(phase, i));
         add(whose + ", kneecap stress", limb.kneecapStress(phase, i));

@@ -30,8 +30,8 @@ import counterpull.engine.planar.Vec;
 import counterpull.engine.profile.Limb;
 import counterpull.engine.profile.Loading;
 import counterpull.engine.profile.Person;
+import counterpull.engine.profile.PressProfile;
 import counterpull.engine.profile.PressTask;
-import counterpull.engine.profile.Profile;
 import counterpull.engine.profile.Push;
 import counterpull.engine.profile.Pushing;
 import counterpull.engine.profile.Sled;
@@ -63,8 +63,8 @@ public final class WorkedExample {
         return lines.all();
     }
 
-    private static Profile profile(Push push) {
-        return Profile.of(new PressTask(
+    private static PressProfile profile(Push push) {
+        return PressProfile.of(new PressTask(
                 person(),
                 sled(),
                 stance(),

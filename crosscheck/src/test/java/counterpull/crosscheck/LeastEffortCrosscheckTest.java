@@ -10,10 +10,10 @@ import counterpull.engine.crosscheck.RandomSled;
 import counterpull.engine.motion.Phase;
 import counterpull.engine.profile.Capacity;
 import counterpull.engine.profile.Limb;
-import counterpull.engine.profile.LimbProfile;
 import counterpull.engine.profile.Person;
+import counterpull.engine.profile.PressLimb;
+import counterpull.engine.profile.PressProfile;
 import counterpull.engine.profile.PressTask;
-import counterpull.engine.profile.Profile;
 import counterpull.engine.profile.Push;
 import counterpull.engine.profile.Pushing;
 import counterpull.engine.strength.LimbStrength;
@@ -61,9 +61,9 @@ class LeastEffortCrosscheckTest {
                 sled.positions());
     }
 
-    private static Optional<Profile> computed(PressTask task) {
+    private static Optional<PressProfile> computed(PressTask task) {
         try {
-            return Optional.of(Profile.of(task));
+            return Optional.of(PressProfile.of(task));
         } catch (Refusal refusal) {
             // contact lost, or no range: not what is looked at here
             return Optional.empty();
@@ -76,7 +76,7 @@ class LeastEffortCrosscheckTest {
         int checked = 0;
         int inside = 0;
         for (int k = 0; k < SLEDS; k++) {
-            Optional<Profile> profile = computed(task(sleds.next()));
+            Optional<PressProfile> profile = computed(task(sleds.next()));
             if (profile.isPresent()) {
                 for (int limb = 0; limb < profile.get().limbs().size(); limb++) {
                     for (Phase phase : Phase.values()) {
@@ -91,8 +91,8 @@ class LeastEffortCrosscheckTest {
     }
 
     /** One limb and phase in the middle of the range. */
-    private record Cell(Profile profile, int limb, Phase phase) {
-        LimbProfile limbProfile() {
+    private record Cell(PressProfile profile, int limb, Phase phase) {
+        PressLimb limbProfile() {
             return profile.limbs().get(limb);
         }
 

@@ -15,8 +15,8 @@ import counterpull.engine.motion.Phase;
 import counterpull.engine.motion.Ride;
 import counterpull.engine.planar.Chain;
 import counterpull.engine.planar.Vec;
-import counterpull.engine.profile.LimbProfile;
-import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PressLimb;
+import counterpull.engine.profile.PressProfile;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import us.ihmc.euclid.tuple3D.Vector3D;
@@ -37,7 +37,7 @@ class PressLegCrosscheckTest {
         int plates = 0;
         int seats = 0;
         for (int k = 0; k < SLEDS; k++) {
-            Optional<Profile> profile = computed(random);
+            Optional<PressProfile> profile = computed(random);
             if (profile.isPresent()) {
                 check(profile.get());
                 boolean seat = profile.get().task().sled().rail().ride() == Ride.SEAT;
@@ -50,17 +50,17 @@ class PressLegCrosscheckTest {
     }
 
     /** Empty where this random sled cannot be pressed: contact lost, no range, a bounce that needs more travel. */
-    private static Optional<Profile> computed(RandomSled random) {
+    private static Optional<PressProfile> computed(RandomSled random) {
         try {
-            return Optional.of(Profile.of(random.next()));
+            return Optional.of(PressProfile.of(random.next()));
         } catch (Refusal refusal) {
             return Optional.empty();
         }
     }
 
-    private static void check(Profile profile) {
+    private static void check(PressProfile profile) {
         double angle = profile.task().sled().rail().angle();
-        for (LimbProfile limb : profile.limbs()) {
+        for (PressLimb limb : profile.limbs()) {
             double g = Constants.STANDARD_GRAVITY;
             LibraryChain library =
                     new LibraryChain(chain(limb.limb().leg()), -g * Math.sin(angle), -g * Math.cos(angle));
@@ -82,7 +82,7 @@ class PressLegCrosscheckTest {
         return builder.done();
     }
 
-    private static void compare(Profile profile, LimbProfile limb, LibraryChain library, Moment at) {
+    private static void compare(PressProfile profile, PressLimb limb, LibraryChain library, Moment at) {
         boolean seat = profile.task().sled().rail().ride() == Ride.SEAT;
         double plate = profile.ground().motion().acceleration(at.phase, at.position);
         library.begin(seat ? -plate : 0, 0);
@@ -111,7 +111,7 @@ class PressLegCrosscheckTest {
     }
 
     /** Pressure point from the ankle, in the rail's axes. */
-    private static Vector3D pressure(Profile profile, LimbProfile limb) {
+    private static Vector3D pressure(PressProfile profile, PressLimb limb) {
         Foot foot = limb.limb().leg().foot();
         double along = foot.pressureAlong(profile.task().stance().pressurePoint());
         double c = Math.cos(limb.path().foot());

@@ -2,7 +2,7 @@ package counterpull.picture;
 
 import counterpull.engine.body.Joint;
 import counterpull.engine.planar.Vec;
-import counterpull.engine.profile.LimbProfile;
+import counterpull.engine.profile.PressLimb;
 
 /**
  * Draws the person: links with real lengths between the result's joints; half widths are shares of stature chosen by eye (no
@@ -81,7 +81,7 @@ final class BodyDrawing {
     }
 
     private void side(int limb, Posture posture, Ink ink) {
-        LimbProfile leg = stage.figure().profile().limbs().get(limb);
+        PressLimb leg = stage.figure().profile().limbs().get(limb);
         Vec away = stage.camera()
                 .way(posture.knee().minus(posture.hip().plus(posture.ankle()).times(0.5)));
         Vec at = stage.see(posture.knee()).plus(away.times(stage.px(build.share(KNEE)) / away.norm()));

@@ -4,7 +4,7 @@ import counterpull.engine.body.Joint;
 import counterpull.engine.choice.Goal;
 import counterpull.engine.motion.Phase;
 import counterpull.engine.profile.Limiting;
-import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PressProfile;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -21,7 +21,7 @@ public final class ComparisonChart {
      * @param chosen what would be set up
      * @param goal target, ceiling and the joints that are looked at
      */
-    public static Chart of(Profile today, Profile chosen, Goal goal) {
+    public static Chart of(PressProfile today, PressProfile chosen, Goal goal) {
         List<Layer> layers = new ArrayList<>();
         layers.add(GoalLayers.target(chosen, goal));
         layers.add(GoalLayers.ceiling(goal));
@@ -38,7 +38,7 @@ public final class ComparisonChart {
 
     private record Wanted(Goal goal, Joint joint) {}
 
-    private static void joint(List<Layer> layers, Profile chosen, Wanted wanted, Series effort) {
+    private static void joint(List<Layer> layers, PressProfile chosen, Wanted wanted, Series effort) {
         Series part = new Sampled(chosen)
                 .of(i -> limiting(chosen, wanted.goal, i) == wanted.joint ? effort.y(i) : Double.NaN);
         if (part.anyKnown()) {
@@ -47,7 +47,7 @@ public final class ComparisonChart {
         }
     }
 
-    private static Joint limiting(Profile profile, Goal goal, int i) {
+    private static Joint limiting(PressProfile profile, Goal goal, int i) {
         Optional<Limiting> lifting = profile.limiting(goal.joints(), Phase.LIFTING, i);
         Optional<Limiting> lowering = profile.limiting(goal.joints(), Phase.LOWERING, i);
         double up = lifting.map(Limiting::effort).orElse(-1.0);

@@ -3,7 +3,7 @@ package counterpull.picture;
 import counterpull.engine.body.Joint;
 import counterpull.engine.choice.Goal;
 import counterpull.engine.motion.Phase;
-import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PressProfile;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
@@ -18,7 +18,7 @@ public final class EffortChart {
      * @param profile the result
      * @param goal target, ceiling and the joints that are looked at
      */
-    public static Chart of(Profile profile, Goal goal) {
+    public static Chart of(PressProfile profile, Goal goal) {
         return new Chart(
                 "Effort along the range",
                 Chart.Measure.EFFORT,
@@ -34,7 +34,7 @@ public final class EffortChart {
      * @param goal target, ceiling and the joints that are looked at
      * @param today today's setup's result
      */
-    public static Chart of(Profile profile, Goal goal, Profile today) {
+    public static Chart of(PressProfile profile, Goal goal, PressProfile today) {
         Look grey = Look.of(Ink.TODAY, Stroke.TODAY);
         Layer behind = new Layer.Curve(limiting(today, goal), grey, "today, limiting joint");
         return new Chart(
@@ -45,7 +45,7 @@ public final class EffortChart {
                 OptionalInt.empty());
     }
 
-    private static List<Layer> layers(Profile profile, Goal goal, List<Layer> behind) {
+    private static List<Layer> layers(PressProfile profile, Goal goal, List<Layer> behind) {
         List<Layer> layers = new ArrayList<>();
         layers.add(GoalLayers.target(profile, goal));
         layers.add(GoalLayers.ceiling(goal));
@@ -58,7 +58,7 @@ public final class EffortChart {
     }
 
     private static void joint(List<Layer> layers, Sampled sampled, Joint joint) {
-        Profile profile = sampled.profile();
+        PressProfile profile = sampled.profile();
         Series lowering = sampled.of(i -> profile.effort(joint, Phase.LOWERING, i));
         Series lifting = sampled.of(i -> profile.effort(joint, Phase.LIFTING, i));
         Ink ink = Marker.ink(joint);
@@ -74,7 +74,7 @@ public final class EffortChart {
     }
 
     // the engine counts an opposite action of which nothing is known as no effort: the chart has to say so
-    private static void unknownOpposite(List<Layer> layers, Profile profile, Joint joint) {
+    private static void unknownOpposite(List<Layer> layers, PressProfile profile, Joint joint) {
         for (int k = 0; k < profile.limbs().size(); k++) {
             if (profile.ground().capacity().absent(k, joint.opposite()) && reverses(profile, k, joint)) {
                 String words = joint.opposite().words() + ": strength not known, drawn as 0";
@@ -84,7 +84,7 @@ public final class EffortChart {
         }
     }
 
-    private static boolean reverses(Profile profile, int limb, Joint joint) {
+    private static boolean reverses(PressProfile profile, int limb, Joint joint) {
         for (Phase phase : new Phase[] {Phase.LIFTING, Phase.LOWERING}) {
             for (int i = 0; i < profile.positions(); i++) {
                 if (profile.limbs().get(limb).torque(joint, phase, i) < 0) {
@@ -96,7 +96,7 @@ public final class EffortChart {
     }
 
     /** Effort of the limiting joint, the larger of both moving phases. */
-    static Series limiting(Profile profile, Goal goal) {
+    static Series limiting(PressProfile profile, Goal goal) {
         return new Sampled(profile).of(i -> {
             double most = Double.NaN;
             for (Phase phase : new Phase[] {Phase.LIFTING, Phase.LOWERING}) {

@@ -3,7 +3,7 @@ package counterpull.picture;
 import counterpull.engine.Require;
 import counterpull.engine.body.Joint;
 import counterpull.engine.motion.Phase;
-import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PressProfile;
 import java.util.Optional;
 
 /**
@@ -17,14 +17,14 @@ import java.util.Optional;
  * @param limb index of the limb in front
  * @param joint whose moment arm is drawn, or empty
  */
-public record Figure(Profile profile, Build build, int position, Phase phase, int limb, Optional<Joint> joint) {
+public record Figure(PressProfile profile, Build build, int position, Phase phase, int limb, Optional<Joint> joint) {
     public Figure {
         Require.within(position, new Require.Limits(0, profile.positions() - 1), "position of the figure", "");
         Require.within(limb, new Require.Limits(0, profile.limbs().size() - 1), "limb of the figure", "");
     }
 
     /** Held at the bottom, no joint chosen, proportions of the rest of the body from the first leg. */
-    public static Figure of(Profile profile) {
+    public static Figure of(PressProfile profile) {
         Build build = Build.of(profile.limbs().get(0).limb().leg());
         return new Figure(profile, build, 0, Phase.HELD, 0, Optional.empty());
     }

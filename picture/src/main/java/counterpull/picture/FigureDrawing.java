@@ -1,7 +1,7 @@
 package counterpull.picture;
 
 import counterpull.engine.planar.Vec;
-import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PressProfile;
 
 /** Lays a figure out on its size and draws its parts from back to front. */
 final class FigureDrawing {
@@ -52,8 +52,8 @@ final class FigureDrawing {
     }
 
     private String words() {
-        Profile profile = figure.profile();
-        String angle = view.wording().angle().say(profile.drivingAngle(figure.position()));
+        PressProfile profile = figure.profile();
+        String angle = view.wording().angle().say(profile.driving(figure.position()));
         return "knee " + angle + ", " + figure.phase().words();
     }
 

@@ -2,7 +2,7 @@ package counterpull.picture;
 
 import counterpull.engine.load.Part;
 import counterpull.engine.motion.Phase;
-import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PressProfile;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
@@ -12,7 +12,7 @@ public final class ForceChart {
     private ForceChart() {}
 
     /** The parts of the push in a phase. */
-    public static Chart of(Profile profile, Phase phase) {
+    public static Chart of(PressProfile profile, Phase phase) {
         Sampled sampled = new Sampled(profile);
         List<Layer> layers = new ArrayList<>();
         part(layers, sampled, new PartOf(Part.GRAVITY, phase, "weight"), Ink.WEIGHT, Marker.SQUARE);

@@ -2,7 +2,7 @@ package counterpull.picture;
 
 import counterpull.engine.body.Action;
 import counterpull.engine.choice.Goal;
-import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PressProfile;
 import java.util.Optional;
 
 /** What a professional asks of a setup, as layers of a chart: wishes and limits. */
@@ -10,8 +10,8 @@ public final class GoalLayers {
     private GoalLayers() {}
 
     /** The target effort along a profile's range. */
-    public static Layer target(Profile profile, Goal goal) {
-        Series wanted = new Sampled(profile).of(i -> goal.target().at(profile.drivingAngle(i)));
+    public static Layer target(PressProfile profile, Goal goal) {
+        Series wanted = new Sampled(profile).of(i -> goal.target().at(profile.driving(i)));
         return new Layer.Curve(wanted, Look.of(Ink.INK, Stroke.TARGET), "target");
     }
 

@@ -4,8 +4,8 @@ import counterpull.engine.body.Foot;
 import counterpull.engine.body.Joint;
 import counterpull.engine.motion.LegPath;
 import counterpull.engine.planar.Vec;
-import counterpull.engine.profile.LimbProfile;
-import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PressLimb;
+import counterpull.engine.profile.PressProfile;
 
 /**
  * Where one leg's points are, m, in the sled's own axes along and across the rail (x along <b>u</b>, y along <b>n</b>): the
@@ -21,8 +21,8 @@ import counterpull.engine.profile.Profile;
  */
 public record Posture(Vec hip, Vec knee, Vec ankle, Vec heel, Vec toe, Vec pressure) {
     /** One limb of a result, by its index, at a position. */
-    public static Posture of(Profile profile, int limb, int position) {
-        LimbProfile leg = profile.limbs().get(limb);
+    public static Posture of(PressProfile profile, int limb, int position) {
+        PressLimb leg = profile.limbs().get(limb);
         LegPath path = leg.path();
         Foot foot = leg.limb().leg().foot();
         Vec hip = new SledPoints(profile).hip(position);

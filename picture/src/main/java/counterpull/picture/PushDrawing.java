@@ -3,8 +3,8 @@ package counterpull.picture;
 import counterpull.engine.body.Joint;
 import counterpull.engine.motion.Phase;
 import counterpull.engine.planar.Vec;
-import counterpull.engine.profile.LimbProfile;
-import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PressLimb;
+import counterpull.engine.profile.PressProfile;
 
 /** Draws the push: its arrow to scale from the centre of pressure, and a chosen joint's moment arm and torque. */
 final class PushDrawing {
@@ -13,8 +13,8 @@ final class PushDrawing {
 
     private final Stage stage;
     private final Wording wording;
-    private final Profile profile;
-    private final LimbProfile limb;
+    private final PressProfile profile;
+    private final PressLimb limb;
 
     PushDrawing(Stage stage, Wording wording) {
         this.stage = stage;
@@ -24,7 +24,7 @@ final class PushDrawing {
     }
 
     /** Newtons that one metre of arrow stands for: one scale for every position and phase of a result, a round number. */
-    static double newtonsPerMetre(Profile profile) {
+    static double newtonsPerMetre(PressProfile profile) {
         double most = 1;
         for (Phase phase : Phase.values()) {
             for (int i = 0; i < profile.positions(); i++) {

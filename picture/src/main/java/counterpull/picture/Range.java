@@ -1,6 +1,6 @@
 package counterpull.picture;
 
-import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PressProfile;
 
 /**
  * The range along a chart: from the bottom (left) to the top (right) in knee angle, with the tape reading at each position of
@@ -20,12 +20,12 @@ public final class Range {
     }
 
     /** The range of a profile. */
-    public static Range of(Profile profile) {
+    public static Range of(PressProfile profile) {
         int n = profile.positions();
         double[] angle = new double[n];
         double[] mark = new double[n];
         for (int i = 0; i < n; i++) {
-            angle[i] = profile.drivingAngle(i);
+            angle[i] = profile.driving(i);
             mark[i] = profile.mark(i);
         }
         return new Range(angle, mark, angle[0], angle[n - 1]);

@@ -1,7 +1,7 @@
 package counterpull.picture;
 
 import counterpull.engine.planar.Vec;
-import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PressProfile;
 
 /** Draws the tape along the rail, its numbers, the stops, and the pointer at the present reading. */
 final class RulerDrawing {
@@ -65,7 +65,7 @@ final class RulerDrawing {
     }
 
     private void stops() {
-        Profile profile = stage.figure().profile();
+        PressProfile profile = stage.figure().profile();
         double bottom = profile.mark(0);
         for (double mark : profile.task().sled().stops().marks()) {
             double along = stage.points().pointerAtMark(mark);

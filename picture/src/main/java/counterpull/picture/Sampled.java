@@ -1,17 +1,17 @@
 package counterpull.picture;
 
-import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PressProfile;
 
 /** Turns a profile's values into series. */
 final class Sampled {
-    private final Profile profile;
+    private final PressProfile profile;
     private final double[] angle;
 
-    Sampled(Profile profile) {
+    Sampled(PressProfile profile) {
         this.profile = profile;
         angle = new double[profile.positions()];
         for (int i = 0; i < angle.length; i++) {
-            angle[i] = profile.drivingAngle(i);
+            angle[i] = profile.driving(i);
         }
     }
 
@@ -28,7 +28,7 @@ final class Sampled {
         return new Series(angle, y);
     }
 
-    Profile profile() {
+    PressProfile profile() {
         return profile;
     }
 }

@@ -1,7 +1,7 @@
 package counterpull.picture;
 
 import counterpull.engine.planar.Vec;
-import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PressProfile;
 
 /** Draws the machine: floor, posts, rail, seat, plate, carriage and plates. */
 final class SledDrawing {
@@ -123,7 +123,7 @@ final class SledDrawing {
     }
 
     private void discs(int position) {
-        Profile profile = stage.figure().profile();
+        PressProfile profile = stage.figure().profile();
         Vec horn = stage.see(shape.horn(position));
         boolean any = profile.loading().plates() > 0;
         if (any) {
@@ -144,7 +144,7 @@ final class SledDrawing {
 
     /** What is on the sled, in words beside it. */
     void words(Wording wording) {
-        Profile profile = stage.figure().profile();
+        PressProfile profile = stage.figure().profile();
         Vec horn = stage.see(shape.horn(stage.figure().position()));
         double mass = profile.loading().plates();
         String plates = mass > 0 ? "plates " + wording.mass().brief(mass) : "no plates";

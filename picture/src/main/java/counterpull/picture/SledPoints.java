@@ -6,16 +6,16 @@ import counterpull.engine.motion.Rail;
 import counterpull.engine.motion.Ride;
 import counterpull.engine.motion.Stance;
 import counterpull.engine.planar.Vec;
-import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PressProfile;
 
 /** Where a sled's points are in its own axes, m; see {@link Posture} for the origin. */
 final class SledPoints {
-    private final Profile profile;
+    private final PressProfile profile;
     private final Rail rail;
     private final Stance stance;
     private final SledFrame frame;
 
-    SledPoints(Profile profile) {
+    SledPoints(PressProfile profile) {
         this.profile = profile;
         rail = profile.task().sled().rail();
         stance = profile.task().stance();

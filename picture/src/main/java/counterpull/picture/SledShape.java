@@ -1,7 +1,7 @@
 package counterpull.picture;
 
 import counterpull.engine.planar.Vec;
-import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PressProfile;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -49,7 +49,7 @@ final class SledShape {
     }
 
     double railFrom() {
-        Profile profile = figure.profile();
+        PressProfile profile = figure.profile();
         int top = profile.positions() - 1;
         return points.plateRides()
                 ? Math.min(points.pointer(0) - 0.16, firstStop() - 0.03)

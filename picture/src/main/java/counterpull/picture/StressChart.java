@@ -2,8 +2,8 @@ package counterpull.picture;
 
 import counterpull.engine.jointload.Kneecap;
 import counterpull.engine.motion.Phase;
-import counterpull.engine.profile.LimbProfile;
-import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PressLimb;
+import counterpull.engine.profile.PressProfile;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
@@ -16,8 +16,8 @@ public final class StressChart {
     private StressChart() {}
 
     /** The chart of one limb, by its index in the profile. */
-    public static Chart of(Profile profile, int limb) {
-        LimbProfile leg = profile.limbs().get(limb);
+    public static Chart of(PressProfile profile, int limb) {
+        PressLimb leg = profile.limbs().get(limb);
         Sampled sampled = new Sampled(profile);
         List<Layer> layers = new ArrayList<>();
         stretch(layers, profile, leg);
@@ -35,7 +35,7 @@ public final class StressChart {
         layers.add(new Layer.Curve(series, look, phase.words(), gap));
     }
 
-    private static void stretch(List<Layer> layers, Profile profile, LimbProfile leg) {
+    private static void stretch(List<Layer> layers, PressProfile profile, PressLimb leg) {
         int first = -1;
         int last = -1;
         for (int i = 0; i < profile.positions(); i++) {
@@ -46,7 +46,7 @@ public final class StressChart {
         }
         if (first >= 0) {
             layers.add(new Layer.Stretch(
-                    profile.drivingAngle(first), profile.drivingAngle(last), "beyond the published contact area"));
+                    profile.driving(first), profile.driving(last), "beyond the published contact area"));
         }
     }
 }

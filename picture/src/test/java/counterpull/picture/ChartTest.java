@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import counterpull.engine.body.Joint;
 import counterpull.engine.motion.Phase;
-import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PressProfile;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -18,8 +18,8 @@ import org.w3c.dom.Element;
 
 class ChartTest {
     private static List<Chart> charts() {
-        Profile plain = Setups.plain();
-        Profile both = Setups.both();
+        PressProfile plain = Setups.plain();
+        PressProfile both = Setups.both();
         List<Chart> all = new ArrayList<>();
         for (Joint joint : Joint.LEG) {
             all.add(TorqueChart.of(plain, 0, joint).at(30));
@@ -119,7 +119,7 @@ class ChartTest {
 
     @Test
     void thePartsThatAreDrawnAddUpToTheTotal() {
-        for (Profile profile : List.of(Setups.both(), Setups.seatRides())) {
+        for (PressProfile profile : List.of(Setups.both(), Setups.seatRides())) {
             for (Phase phase : Phase.values()) {
                 List<Layer> layers = ForceChart.of(profile, phase).layers();
                 double sum = 0;
@@ -136,7 +136,7 @@ class ChartTest {
 
     @Test
     void aPersonOfWhomNothingIsKnownStillGetsCharts() {
-        Profile unknown = Setups.unknown();
+        PressProfile unknown = Setups.unknown();
         for (Joint joint : Joint.LEG) {
             Drawn drawn = Drawn.of(TorqueChart.of(unknown, 0, joint).svg(View.light(Size.CARD)));
             assertThat(drawn.words()).anyMatch(word -> word.text().equals("strength not known here"));
@@ -145,7 +145,7 @@ class ChartTest {
         assertThat(effort.words()).anyMatch(word -> word.text().equals("hip: effort not known"));
         assertThat(effort.words()).anyMatch(word -> word.text().equals("knee: effort not known"));
         apart(effort.words(), "unknown");
-        Profile one = Setups.oneActionUnknown();
+        PressProfile one = Setups.oneActionUnknown();
         Drawn drawn = Drawn.of(EffortChart.of(one, Setups.goal()).svg(View.light(Size.CHART)));
         assertThat(drawn.words()).anyMatch(word -> word.text().equals("knee flexion: strength not known, drawn as 0"));
     }

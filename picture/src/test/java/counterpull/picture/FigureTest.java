@@ -8,8 +8,8 @@ import counterpull.engine.load.LineSeries;
 import counterpull.engine.motion.Phase;
 import counterpull.engine.planar.Angles;
 import counterpull.engine.planar.Vec;
-import counterpull.engine.profile.LimbProfile;
-import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PressLimb;
+import counterpull.engine.profile.PressProfile;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -22,7 +22,7 @@ class FigureTest {
 
     private static List<Figure> figures() {
         List<Figure> all = new ArrayList<>();
-        for (Profile profile : List.of(
+        for (PressProfile profile : List.of(
                 Setups.plain(),
                 Setups.relieved(),
                 Setups.both(),
@@ -47,7 +47,7 @@ class FigureTest {
             Vec hip = centre(joints.get(0));
             Vec knee = centre(joints.get(1));
             Vec ankle = centre(joints.get(2));
-            LimbProfile limb = figure.profile().limbs().get(0);
+            PressLimb limb = figure.profile().limbs().get(0);
             double scale = knee.minus(hip).norm() / limb.limb().leg().thigh().length();
             assertThat(ankle.minus(knee).norm())
                     .isCloseTo(scale * limb.limb().leg().shank().length(), within(WRITTEN));
@@ -120,7 +120,7 @@ class FigureTest {
 
     @Test
     void theMomentArmIsTheResultsOwn() {
-        for (Profile profile : List.of(Setups.plain(), Setups.angled(), Setups.seatRides(), Setups.tilted())) {
+        for (PressProfile profile : List.of(Setups.plain(), Setups.angled(), Setups.seatRides(), Setups.tilted())) {
             for (Joint joint : Joint.LEG) {
                 Figure figure = Figure.of(profile).at(25).showing(joint);
                 Drawn drawn = Drawn.of(figure.svg(VIEW));

@@ -2,7 +2,7 @@ package counterpull.picture;
 
 import counterpull.engine.body.Joint;
 import counterpull.engine.motion.Phase;
-import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PressProfile;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -34,8 +34,8 @@ public final class Gallery {
     }
 
     private void charts() throws IOException {
-        Profile today = Setups.plain();
-        Profile chosen = Setups.both();
+        PressProfile today = Setups.plain();
+        PressProfile chosen = Setups.both();
         for (Joint joint : Joint.LEG) {
             chart("torque-" + joint.words(), TorqueChart.of(today, 0, joint).at(30));
         }
@@ -48,7 +48,7 @@ public final class Gallery {
     }
 
     private void figures() throws IOException {
-        Profile plain = Setups.plain();
+        PressProfile plain = Setups.plain();
         figure("b-bottom", Figure.of(plain).showing(Joint.KNEE));
         figure("b-middle", Figure.of(plain).at(50).during(Phase.LIFTING).showing(Joint.HIP));
         figure("b-top", Figure.of(plain).at(100).showing(Joint.KNEE));

@@ -7,7 +7,7 @@ import counterpull.engine.body.Leg;
 import counterpull.engine.motion.LegOnPlate;
 import counterpull.engine.planar.Vec;
 import counterpull.engine.profile.Limb;
-import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PressProfile;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -16,13 +16,13 @@ class PostureTest {
     // rounding of two trigonometric chains
     private static final double ROUNDING = 1e-9;
 
-    private static List<Profile> profiles() {
+    private static List<PressProfile> profiles() {
         return List.of(Setups.plain(), Setups.both(), Setups.shallowRail(), Setups.seatRides(), Setups.tilted());
     }
 
     @Test
     void linksHaveTheirLengths() {
-        for (Profile profile : profiles()) {
+        for (PressProfile profile : profiles()) {
             for (int k = 0; k < 2; k++) {
                 Leg leg = profile.limbs().get(k).limb().leg();
                 Posture posture = Posture.of(profile, k, 40);
@@ -38,7 +38,7 @@ class PostureTest {
 
     @Test
     void theHeelStandsOnItsRowOfThePlate() {
-        for (Profile profile : profiles()) {
+        for (PressProfile profile : profiles()) {
             SledPoints points = new SledPoints(profile);
             for (int position : new int[] {0, 50, 100}) {
                 Vec row = points.plateWay()
@@ -54,7 +54,7 @@ class PostureTest {
 
     @Test
     void theAnkleIsWhereTheTriangleHasIt() {
-        for (Profile profile : profiles()) {
+        for (PressProfile profile : profiles()) {
             Limb limb = profile.task().person().limbs().get(0);
             LegOnPlate leg = new LegOnPlate(
                     limb.leg(), profile.task().sled().rail(), profile.task().stance());

@@ -35,8 +35,8 @@ import counterpull.engine.planar.Vec;
 import counterpull.engine.profile.Limb;
 import counterpull.engine.profile.Loading;
 import counterpull.engine.profile.Person;
+import counterpull.engine.profile.PressProfile;
 import counterpull.engine.profile.PressTask;
-import counterpull.engine.profile.Profile;
 import counterpull.engine.profile.Push;
 import counterpull.engine.profile.Pushing;
 import counterpull.engine.profile.Sled;
@@ -92,13 +92,13 @@ final class Setups {
     }
 
     /** Worked example B. */
-    static Profile plain() {
-        return Profile.of(press(person(), sled(45, Ride.PLATE), stance(135), Loading.plates(60)));
+    static PressProfile plain() {
+        return PressProfile.of(press(person(), sled(45, Ride.PLATE), stance(135), Loading.plates(60)));
     }
 
     /** Worked example C. */
-    static Profile relieved() {
-        return Profile.of(press(person(), sled(45, Ride.PLATE), stance(135), new Loading(60, List.of(upper(1)))));
+    static PressProfile relieved() {
+        return PressProfile.of(press(person(), sled(45, Ride.PLATE), stance(135), new Loading(60, List.of(upper(1)))));
     }
 
     static ElasticLine upper(int strands) {
@@ -126,49 +126,49 @@ final class Setups {
     }
 
     /** A heavy setup with stops, unequal limbs, rubber above and below. */
-    static Profile both() {
+    static PressProfile both() {
         Loading loading = new Loading(140, List.of(upper(2), lower()));
-        return Profile.of(press(unequal(), sled(45, Ride.PLATE, 0.60, 0.65, 0.70, 0.75), stance(135), loading));
+        return PressProfile.of(press(unequal(), sled(45, Ride.PLATE, 0.60, 0.65, 0.70, 0.75), stance(135), loading));
     }
 
-    static Profile shallowRail() {
+    static PressProfile shallowRail() {
         Loading loading = new Loading(100, List.of(upper(1)));
-        return Profile.of(press(person(), sled(20, Ride.PLATE, 0.62, 0.68, 0.74), stance(120), loading));
+        return PressProfile.of(press(person(), sled(20, Ride.PLATE, 0.62, 0.68, 0.74), stance(120), loading));
     }
 
     /** Worked example B, pushed 8° toward the head. */
-    static Profile angled() {
+    static PressProfile angled() {
         PressTask straight = press(person(), sled(45, Ride.PLATE), stance(135), Loading.plates(60));
         Pushing pushing = new Pushing(new Push.Angled(Angles.radians(8)), Pushing.USUAL_SPREAD);
-        return Profile.of(new PressTask(
+        return PressProfile.of(new PressTask(
                 straight.person(), straight.sled(), straight.stance(), pushing, tempo(), straight.loading(), 101));
     }
 
     /** One leg of which nothing is known but its length. */
-    static Profile unknown() {
+    static PressProfile unknown() {
         return oneLeg(LimbStrength.none());
     }
 
     /** One leg whose published curves all stand but that of knee flexion. */
-    static Profile oneActionUnknown() {
+    static PressProfile oneActionUnknown() {
         return oneLeg(limb(Side.RIGHT, MeasuredLengths.none()).strength().without(Action.KNEE_FLEXION));
     }
 
-    private static Profile oneLeg(LimbStrength strength) {
+    private static PressProfile oneLeg(LimbStrength strength) {
         Limb known = limb(Side.RIGHT, MeasuredLengths.none());
         Limb limb = new Limb(Side.RIGHT, known.leg(), 1, known.range(), known.ranges(), strength);
         Person person = new Person(80, List.of(limb));
-        return Profile.of(press(person, sled(45, Ride.PLATE), stance(135), Loading.plates(0)));
+        return PressProfile.of(press(person, sled(45, Ride.PLATE), stance(135), Loading.plates(0)));
     }
 
     /** The seat rides up a steep rail, the person's head at its upper end. */
-    static Profile steepSeat() {
+    static PressProfile steepSeat() {
         Loading loading = Loading.plates(20);
-        return Profile.of(press(person(), sled(-60, Ride.SEAT), stance(115), loading));
+        return PressProfile.of(press(person(), sled(-60, Ride.SEAT), stance(115), loading));
     }
 
     /** A level rail. */
-    static Profile level() {
+    static PressProfile level() {
         Sled sled = sled(0, Ride.PLATE);
         ElasticLine.Ends ends = new ElasticLine.Ends(
                 new Anchor("post behind the seat, third hole from the floor", new Vec(-0.35, -0.18), 0, 2000),
@@ -181,7 +181,7 @@ final class Setups {
                 2.4,
                 0,
                 0);
-        return Profile.of(press(
+        return PressProfile.of(press(
                 person(),
                 sled,
                 stance(110),
@@ -189,22 +189,22 @@ final class Setups {
     }
 
     /** A plate turned from square, a soft seat, and a seat setting that lifts the hip. */
-    static Profile tilted() {
+    static PressProfile tilted() {
         SeatSetting seat = new SeatSetting("high", 0.9, 1, 0.03, Angles.radians(130));
         Stance stance = new Stance(seat, new FootRow("row 2", 0.02), 0.6, new Vec(-0.012, -0.02));
         Rail rail = new Rail(Angles.radians(45), Ride.PLATE, 0.15, -1);
         Sled sled = new Sled(rail, sled(45, Ride.PLATE).carriage(), new Stops());
-        return Profile.of(press(person(), sled, stance, Loading.plates(50)));
+        return PressProfile.of(press(person(), sled, stance, Loading.plates(50)));
     }
 
     /** The seat rides up a rail whose lower end is the plate. */
-    static Profile seatRides() {
+    static PressProfile seatRides() {
         ElasticLine.Ends ends = new ElasticLine.Ends(
                 new Anchor("plate post", new Vec(0.02, -0.20), 0, Double.POSITIVE_INFINITY),
                 new Attachment("seat hook", new Vec(0.10, -0.22), 0));
         ElasticLine line = new ElasticLine(rubber("tube 7"), ElasticLine.Pieces.one(), 0.05, ends);
         Loading loading = new Loading(30, List.of(line));
-        return Profile.of(press(person(), sled(-20, Ride.SEAT, 0.62, 0.68), stance(150), loading));
+        return PressProfile.of(press(person(), sled(-20, Ride.SEAT, 0.62, 0.68), stance(150), loading));
     }
 
     static Goal goal() {

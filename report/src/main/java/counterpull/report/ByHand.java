@@ -7,8 +7,8 @@ import counterpull.engine.choice.PlateKind;
 import counterpull.engine.choice.PlateSet;
 import counterpull.engine.choice.SafeOrder;
 import counterpull.engine.choice.Verdict;
+import counterpull.engine.profile.PressProfile;
 import counterpull.engine.profile.PressTask;
-import counterpull.engine.profile.Profile;
 import counterpull.report.PlateStack.Horn;
 import counterpull.scenario.Scenario;
 import counterpull.scenario.content.Loaded;
@@ -35,7 +35,7 @@ final class ByHand {
 
     private Setup setup(String name) {
         PressTask task = scenario.task();
-        Profile profile = Profile.of(task);
+        PressProfile profile = PressProfile.of(task);
         Plates plates = plates(scenario.loaded().plates());
         Verdict verdict = Judge.of(profile, scenario.goal());
         Candidate.Place place = new Candidate.Place(task.stance(), task.stroke(), profile.ground());

@@ -2,8 +2,8 @@ package counterpull.report;
 
 import counterpull.engine.choice.Verdict;
 import counterpull.engine.motion.Phase;
-import counterpull.engine.profile.LimbProfile;
-import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PressLimb;
+import counterpull.engine.profile.PressProfile;
 import counterpull.engine.profile.Turnaround;
 
 /**
@@ -20,7 +20,7 @@ public record Facts(
         double shortfall, double peak, double kneecapStress, double turnForce, double forceBottom, double forceTop) {
 
     /** The facts of a profile and its verdict. */
-    public static Facts of(Profile profile, Verdict verdict) {
+    public static Facts of(PressProfile profile, Verdict verdict) {
         Turnaround turn = profile.turnaround();
         return new Facts(
                 verdict.shortfall(),
@@ -31,9 +31,9 @@ public record Facts(
                 profile.force(Phase.LIFTING, profile.positions() - 1));
     }
 
-    private static double stress(Profile profile) {
+    private static double stress(PressProfile profile) {
         double most = Double.NaN;
-        for (LimbProfile limb : profile.limbs()) {
+        for (PressLimb limb : profile.limbs()) {
             for (Phase phase : Phase.values()) {
                 for (int i = 0; i < profile.positions(); i++) {
                     double stress = limb.kneecapStress(phase, i);

@@ -6,7 +6,7 @@ import counterpull.engine.choice.Kit;
 import counterpull.engine.choice.SafeOrder;
 import counterpull.engine.choice.Verdict;
 import counterpull.engine.load.LineSeries;
-import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PressProfile;
 import counterpull.scenario.Scenario;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,7 +20,7 @@ import java.util.List;
  * @param verdict how it does against the goal
  * @param order a safe order to load it
  */
-public record Setup(String name, Profile profile, Plates plates, Verdict verdict, SafeOrder order) {
+public record Setup(String name, PressProfile profile, Plates plates, Verdict verdict, SafeOrder order) {
     private static final double SAME = 1e-6;
 
     public Setup {
@@ -37,7 +37,7 @@ public record Setup(String name, Profile profile, Plates plates, Verdict verdict
         return of(name, candidate, candidate.profile(), scenario);
     }
 
-    private static Setup of(String name, Candidate candidate, Profile profile, Scenario scenario) {
+    private static Setup of(String name, Candidate candidate, PressProfile profile, Scenario scenario) {
         Kit kit = scenario.kit();
         return new Setup(
                 name,
@@ -51,7 +51,7 @@ public record Setup(String name, Profile profile, Plates plates, Verdict verdict
     public static Setup judged(String name, Candidate candidate, Scenario scenario) {
         List<LineSeries> lines = new ArrayList<>();
         candidate.lines().forEach(line -> lines.add(candidate.place().ground().series(line)));
-        Profile profile = Profile.onGround(candidate.place().ground().with(lines), candidate.loading());
+        PressProfile profile = PressProfile.onGround(candidate.place().ground().with(lines), candidate.loading());
         return of(name, candidate, profile, scenario);
     }
 

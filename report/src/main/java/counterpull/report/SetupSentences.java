@@ -2,7 +2,7 @@ package counterpull.report;
 
 import counterpull.engine.load.ElasticLine;
 import counterpull.engine.motion.Phase;
-import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PressProfile;
 import counterpull.report.table.Measure;
 import counterpull.report.table.UnitSet;
 import counterpull.scenario.units.Dimension;
@@ -62,7 +62,7 @@ public final class SetupSentences {
 
     /** How the push runs from bottom to top while lifting. */
     public String course() {
-        Profile profile = setup.profile();
+        PressProfile profile = setup.profile();
         double bottom = profile.force(Phase.LIFTING, 0);
         double top = profile.force(Phase.LIFTING, profile.positions() - 1);
         String how = top > bottom * (1 + NEAR)

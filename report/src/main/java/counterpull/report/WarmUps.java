@@ -2,7 +2,7 @@ package counterpull.report;
 
 import counterpull.engine.motion.Phase;
 import counterpull.engine.profile.Loading;
-import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PressProfile;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -19,7 +19,7 @@ public final class WarmUps {
 
     /** Up to three steps, lighter first; none where even the bare carriage asks too much. */
     public static List<WarmUp> of(Setup setup) {
-        Profile working = setup.profile();
+        PressProfile working = setup.profile();
         double peak = extreme(working, 1);
         List<WarmUp> steps = new ArrayList<>();
         List<WarmUp> parts = parts(working, setup.plates(), peak);
@@ -38,7 +38,7 @@ public final class WarmUps {
         return List.copyOf(steps);
     }
 
-    private static List<WarmUp> parts(Profile working, Plates plates, double peak) {
+    private static List<WarmUp> parts(PressProfile working, Plates plates, double peak) {
         List<List<PlateStack>> sets = new ArrayList<>();
         sets.add(List.of());
         for (PlateStack stack : plates.stacks()) {
@@ -55,7 +55,7 @@ public final class WarmUps {
         List<WarmUp> parts = new ArrayList<>();
         for (List<PlateStack> set : sets) {
             Plates part = new Plates(set);
-            Profile bare = Profile.onGround(working.ground().with(List.of()), Loading.plates(part.total()));
+            PressProfile bare = PressProfile.onGround(working.ground().with(List.of()), Loading.plates(part.total()));
             if (extreme(bare, -1) >= 0) {
                 parts.add(new WarmUp(part, 0, extreme(bare, 1) / peak));
             }
@@ -64,7 +64,7 @@ public final class WarmUps {
     }
 
     /** The largest force of all phases and positions (sense 1), or the least (sense −1), N. */
-    private static double extreme(Profile profile, int sense) {
+    private static double extreme(PressProfile profile, int sense) {
         double most = Double.NEGATIVE_INFINITY;
         for (Phase phase : Phase.values()) {
             for (int i = 0; i < profile.positions(); i++) {

@@ -3,7 +3,7 @@ package counterpull.report;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import counterpull.engine.profile.Loading;
-import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PressProfile;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -22,7 +22,7 @@ class WarmUpsTest {
                         .forEach(part -> assertThat(setup.plates().stacks())
                                 .anyMatch(
                                         whole -> whole.plate().equals(part.plate()) && part.count() <= whole.count()));
-                Profile bare = Profile.of(
+                PressProfile bare = PressProfile.of(
                         setup.profile().ground(), Loading.plates(step.plates().total()));
                 assertThat(bare.turnaround().total()).isPositive();
             }

@@ -2,7 +2,7 @@ package counterpull.app.cli;
 
 import counterpull.engine.body.Side;
 import counterpull.engine.motion.Phase;
-import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PressProfile;
 import counterpull.report.Setup;
 import counterpull.report.result.Group;
 import counterpull.report.result.ProfileTables;
@@ -89,7 +89,7 @@ final class ProfileCommand implements Callable<Integer> {
     }
 
     private String text(Scenario scenario, Setup today) {
-        Profile profile = today.profile();
+        PressProfile profile = today.profile();
         return switch (format) {
             case TABLE -> new ProfilePage(scenario, today, shown(profile)).text(detailed());
             case CSV -> ProfileTables.csv(profile, units.set());
@@ -102,7 +102,7 @@ final class ProfileCommand implements Callable<Integer> {
         return all || parts || side != null || phase != null;
     }
 
-    private TextChoice shown(Profile profile) {
+    private TextChoice shown(PressProfile profile) {
         if (side != null && profile.limbs().stream().noneMatch(limb -> limb.side() == side)) {
             throw new BadInput(List.of("--side: the " + side.words() + " limb does not push in this scenario"));
         }
@@ -116,7 +116,7 @@ final class ProfileCommand implements Callable<Integer> {
         return parts || all ? choice.withGroups(EnumSet.allOf(Group.class)) : choice;
     }
 
-    private static String json(Profile profile) {
+    private static String json(PressProfile profile) {
         try {
             return ResultJson.of(profile);
         } catch (IOException e) {

@@ -1,6 +1,6 @@
 package counterpull.app.cli;
 
-import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PressProfile;
 import counterpull.report.Setup;
 import counterpull.report.result.ProfileTables;
 import counterpull.report.result.SummaryTable;
@@ -30,7 +30,7 @@ record ProfilePage(Scenario scenario, Setup today, TextChoice shown) {
 
     /** The small table and its sentences. */
     void summary(StringBuilder text) {
-        Profile profile = today.profile();
+        PressProfile profile = today.profile();
         text.append(SummaryTable.text(profile, scenario.goal().joints(), shown));
         ProfileWords words = new ProfileWords(profile, scenario.goal(), shown.units());
         VerdictWords verdict = new VerdictWords(profile, today.verdict(), shown.units());

@@ -3,7 +3,7 @@ package counterpull.app.cli;
 import counterpull.engine.body.Joint;
 import counterpull.engine.body.Side;
 import counterpull.engine.motion.Phase;
-import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PressProfile;
 import counterpull.engine.profile.Why;
 import counterpull.report.result.WhyText;
 import counterpull.report.table.Measure;
@@ -95,14 +95,14 @@ final class WhyCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Scenario scenario = files.read();
-        Profile profile = ScenarioFiles.computed(() -> Profile.of(scenario.task()));
+        PressProfile profile = ScenarioFiles.computed(() -> PressProfile.of(scenario.task()));
         int position = position(profile);
         Why why = why(profile, new Why.Place(limb(profile), joint, phase, position));
         output.write(spec, WhyText.of(title(profile, position), why, units.set(), Output.width()));
         return Exit.GOOD;
     }
 
-    private Why why(Profile profile, Why.Place at) {
+    private Why why(PressProfile profile, Why.Place at) {
         return switch (number) {
             case PUSH -> profile.why().push(phase, at.position());
             case TORQUE -> profile.why().torque(at);
@@ -114,7 +114,7 @@ final class WhyCommand implements Callable<Integer> {
         };
     }
 
-    private int line(Profile profile) {
+    private int line(PressProfile profile) {
         int lines = profile.lines().size();
         if (lines == 0) {
             throw new BadInput(List.of("--of rubber: this setup has no rubber"));
@@ -125,7 +125,7 @@ final class WhyCommand implements Callable<Integer> {
         return line - 1;
     }
 
-    private int limb(Profile profile) {
+    private int limb(PressProfile profile) {
         for (int k = 0; k < profile.limbs().size(); k++) {
             if (side == null || profile.limbs().get(k).side() == side) {
                 return k;
@@ -134,7 +134,7 @@ final class WhyCommand implements Callable<Integer> {
         throw new BadInput(List.of("--side: the " + side.words() + " limb does not push in this scenario"));
     }
 
-    private int position(Profile profile) {
+    private int position(PressProfile profile) {
         if (knee == null) {
             return 0;
         }
@@ -142,7 +142,7 @@ final class WhyCommand implements Callable<Integer> {
         within(profile, wanted);
         int nearest = 0;
         for (int i = 1; i < profile.positions(); i++) {
-            if (Math.abs(profile.drivingAngle(i) - wanted) < Math.abs(profile.drivingAngle(nearest) - wanted)) {
+            if (Math.abs(profile.driving(i) - wanted) < Math.abs(profile.driving(nearest) - wanted)) {
                 nearest = i;
             }
         }
@@ -150,17 +150,17 @@ final class WhyCommand implements Callable<Integer> {
     }
 
     /** Half a degree of grace: the ends are measured angles, and a shared stroke may end a little before them. */
-    private void within(Profile profile, double wanted) {
-        double bottom = profile.drivingAngle(0);
-        double top = profile.drivingAngle(profile.positions() - 1);
+    private void within(PressProfile profile, double wanted) {
+        double bottom = profile.driving(0);
+        double top = profile.driving(profile.positions() - 1);
         if (wanted > Math.max(bottom, top) + GRACE || wanted < Math.min(bottom, top) - GRACE) {
             throw new BadInput(List.of("--knee: " + knee + " is outside this range, which goes from "
                     + Measure.ANGLE.words(bottom, units.set()) + " to " + Measure.ANGLE.words(top, units.set())));
         }
     }
 
-    private String title(Profile profile, int position) {
-        String where = phase.words() + ", knee at " + Measure.ANGLE.words(profile.drivingAngle(position), units.set())
+    private String title(PressProfile profile, int position) {
+        String where = phase.words() + ", knee at " + Measure.ANGLE.words(profile.driving(position), units.set())
                 + ", mark " + Measure.LENGTH.words(profile.mark(position), units.set());
         String whose = profile.limbs().get(limb(profile)).side().words();
         return switch (number) {

@@ -6,7 +6,7 @@ import counterpull.engine.motion.RailStroke;
 import counterpull.engine.motion.Stance;
 import counterpull.engine.profile.Groundwork;
 import counterpull.engine.profile.Loading;
-import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PressProfile;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -75,12 +75,12 @@ public record Candidate(Place place, PlateSet plates, List<ElasticLine> lines, G
     }
 
     /** The full profile, computed afresh, also where contact is lost: for a setup that fails. */
-    public Profile anyProfile() {
+    public PressProfile anyProfile() {
         List<LineSeries> series = new ArrayList<>();
         for (ElasticLine line : lines) {
             series.add(place.ground.series(line));
         }
-        return Profile.onGround(place.ground.with(series), loading());
+        return PressProfile.onGround(place.ground.with(series), loading());
     }
 
     /** The same with other plates, scored afresh. */
@@ -95,8 +95,8 @@ public record Candidate(Place place, PlateSet plates, List<ElasticLine> lines, G
     }
 
     /** The full profile, computed afresh. */
-    public Profile profile() {
-        return Profile.of(place.ground, loading());
+    public PressProfile profile() {
+        return PressProfile.of(place.ground, loading());
     }
 
     /** Plates and pieces of rubber that are handled. */

@@ -4,9 +4,9 @@ import counterpull.engine.body.Action;
 import counterpull.engine.body.Joint;
 import counterpull.engine.load.AnchorLoads;
 import counterpull.engine.motion.Phase;
-import counterpull.engine.profile.LimbProfile;
 import counterpull.engine.profile.Limiting;
-import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PressLimb;
+import counterpull.engine.profile.PressProfile;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -20,7 +20,7 @@ import java.util.Optional;
  */
 public final class Judge {
     private static final Phase[] PHASES = Phase.values();
-    private final Profile profile;
+    private final PressProfile profile;
     private final Goal goal;
     private final List<Breach> nearest = new ArrayList<>();
     private Verdict.Peak peak;
@@ -32,13 +32,13 @@ public final class Judge {
     private int counted;
     private int unknown;
 
-    private Judge(Profile profile, Goal goal) {
+    private Judge(PressProfile profile, Goal goal) {
         this.profile = profile;
         this.goal = goal;
     }
 
     /** The verdict on a profile. */
-    public static Verdict of(Profile profile, Goal goal) {
+    public static Verdict of(PressProfile profile, Goal goal) {
         return new Judge(profile, goal).verdict();
     }
 
@@ -92,12 +92,12 @@ public final class Judge {
             unknown++;
             return;
         }
-        double miss = goal.target().at(profile.drivingAngle(i)) - limiting.get().effort();
+        double miss = goal.target().at(profile.driving(i)) - limiting.get().effort();
         sum += miss > 0 ? miss * miss : 0;
         counted++;
     }
 
-    private void limits(LimbProfile limb, Phase phase, int i) {
+    private void limits(PressLimb limb, Phase phase, int i) {
         if (goal.straying() == Goal.Straying.AS_TOLD) {
             for (Joint joint : Joint.LEG) {
                 Place place = new Place(limb, joint, phase, i);
@@ -120,7 +120,7 @@ public final class Judge {
         }
     }
 
-    private record Place(LimbProfile limb, Joint joint, Phase phase, int position) {
+    private record Place(PressLimb limb, Joint joint, Phase phase, int position) {
         Breach.Where where(double torque) {
             Action action = torque >= 0 ? joint.action() : joint.opposite();
             return new Breach.Where(phase, position, Optional.of(limb.side()), Optional.of(action), "");
@@ -143,7 +143,7 @@ public final class Judge {
         }
     }
 
-    private void kneecap(LimbProfile limb, Phase phase, int i, double kneeTorque) {
+    private void kneecap(PressLimb limb, Phase phase, int i, double kneeTorque) {
         double most = goal.caps().kneecapStress();
         if (most == Double.POSITIVE_INFINITY) {
             return;

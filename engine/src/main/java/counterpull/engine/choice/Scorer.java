@@ -10,8 +10,8 @@ import counterpull.engine.motion.Ride;
 import counterpull.engine.profile.Groundwork;
 import counterpull.engine.profile.Levers;
 import counterpull.engine.profile.Loading;
+import counterpull.engine.profile.PressProfile;
 import counterpull.engine.profile.PressTask;
-import counterpull.engine.profile.Profile;
 import java.util.List;
 
 /**
@@ -171,7 +171,7 @@ final class Scorer {
     void score(Loading loading, Groundwork laid, Tally tally) {
         tally.clear();
         if (!affine) {
-            judged(Judge.of(Profile.onGround(laid, loading), goal), tally);
+            judged(Judge.of(PressProfile.onGround(laid, loading), goal), tally);
             return;
         }
         double least = Double.POSITIVE_INFINITY;
@@ -276,7 +276,7 @@ final class Scorer {
         int whole = n - apart + skipped;
         double[] missed = new double[2 * whole];
         java.util.Arrays.fill(missed, Double.POSITIVE_INFINITY);
-        Profile profile = affine ? null : Profile.onGround(laid, loading);
+        PressProfile profile = affine ? null : PressProfile.onGround(laid, loading);
         for (int cell = n; cell < PHASES * n; cell++) {
             Phase phase = Phase.values()[cell / n];
             double most = affine

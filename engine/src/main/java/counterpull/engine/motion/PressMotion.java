@@ -125,6 +125,11 @@ public final class PressMotion {
         return paths[k];
     }
 
+    /** The paths of all legs, in the person's order. */
+    public List<LegPath> paths() {
+        return List.of(paths);
+    }
+
     /** How many legs take part. */
     public int legs() {
         return paths.length;

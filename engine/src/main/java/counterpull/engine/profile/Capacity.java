@@ -2,9 +2,8 @@ package counterpull.engine.profile;
 
 import counterpull.engine.body.Action;
 import counterpull.engine.body.Joint;
-import counterpull.engine.motion.LegPath;
+import counterpull.engine.motion.LimbPath;
 import counterpull.engine.motion.Phase;
-import counterpull.engine.motion.PressMotion;
 import counterpull.engine.strength.LimbStrength;
 import counterpull.engine.strength.StrengthCurve;
 import java.util.List;
@@ -17,7 +16,6 @@ import java.util.Optional;
  */
 public final class Capacity {
     private static final Phase[] PHASES = Phase.values();
-    private static final int JOINTS = Joint.LEG.size();
     private final Grid grid;
     private final List<Limb> limbs;
     private final double[][] named;
@@ -30,15 +28,22 @@ public final class Capacity {
         opposite = new double[limbs.size()][grid.jointCells()];
     }
 
-    static Capacity of(List<Limb> limbs, PressMotion motion) {
-        Capacity capacity = new Capacity(new Grid(motion.positions()), limbs);
+    /**
+     * For limbs in movement.
+     *
+     * @param limbs the limbs
+     * @param paths what the joints of each do, in the same order
+     * @param grid positions and the joints looked at
+     */
+    static Capacity of(List<Limb> limbs, List<? extends LimbPath> paths, Grid grid) {
+        Capacity capacity = new Capacity(grid, limbs);
         Fill fill = new Fill(capacity.grid);
         for (int k = 0; k < limbs.size(); k++) {
             LimbStrength strength = limbs.get(k).strength();
-            for (Joint joint : Joint.LEG) {
+            for (Joint joint : grid.joints()) {
                 Optional<StrengthCurve> named = strength.of(joint.action());
                 double absent = named.isPresent() ? Double.POSITIVE_INFINITY : Double.NaN;
-                fill.look(motion.path(k), joint);
+                fill.look(paths.get(k), joint);
                 fill.into(capacity.named[k], named, Double.NaN);
                 fill.turnRound();
                 fill.into(capacity.opposite[k], strength.of(joint.opposite()), absent);
@@ -62,7 +67,7 @@ public final class Capacity {
         }
 
         /** Takes the angles of a joint and how fast its named action shortens. */
-        void look(LegPath path, Joint which) {
+        void look(LimbPath path, Joint which) {
             joint = which;
             angle = path.angles(which);
             for (Phase phase : PHASES) {
@@ -84,7 +89,7 @@ public final class Capacity {
         /** Writes a curve, or what stands where there is none. */
         void into(double[] out, Optional<StrengthCurve> curve, double absent) {
             if (curve.isEmpty()) {
-                for (int at = joint.ordinal(); at < out.length; at += JOINTS) {
+                for (int at = grid.index(joint); at < out.length; at += grid.stride()) {
                     out[at] = absent;
                 }
                 return;
@@ -96,6 +101,10 @@ public final class Capacity {
                 }
             }
         }
+    }
+
+    Grid grid() {
+        return grid;
     }
 
     /** Strength of the joint's named action, N·m; NaN where not known. */

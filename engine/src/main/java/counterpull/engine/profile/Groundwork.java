@@ -42,7 +42,7 @@ public record Groundwork(PressTask task, PressMotion motion, Terms terms, Capaci
                 task,
                 motion,
                 PressTerms.layOut(task, motion),
-                Capacity.of(task.person().limbs(), motion));
+                Capacity.of(task.person().limbs(), motion.paths(), Grid.leg(motion.positions())));
         new PushDirection(ground, task.pushing().push()).refuseUnreachableAim();
         return ground;
     }

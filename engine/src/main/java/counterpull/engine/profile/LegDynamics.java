@@ -72,7 +72,7 @@ final class LegDynamics {
      * @param frame gravity in the rail's axes, which end rides, and where the pressure is
      */
     static LegDynamics of(Leg leg, PressMotion press, int index, Frame frame) {
-        LegDynamics dynamics = new LegDynamics(leg, new Grid(press.positions()));
+        LegDynamics dynamics = new LegDynamics(leg, Grid.leg(press.positions()));
         ChainMotion motion = new ChainMotion(JOINTS);
         for (int i = 0; i < press.positions(); i++) {
             dynamics.point(motion, press.path(index), i);

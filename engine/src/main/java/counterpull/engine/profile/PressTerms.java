@@ -34,7 +34,7 @@ final class PressTerms {
     private PressTerms(PressTask task, PressMotion motion) {
         this.task = task;
         this.motion = motion;
-        grid = new Grid(motion.positions());
+        grid = Grid.leg(motion.positions());
         Rail rail = task.sled().rail();
         // weight presses the riding end toward the other one: downhill where the plate rides, uphill of it where the
         // seat does

@@ -1,151 +1,38 @@
 package counterpull.engine.profile;
 
-import counterpull.engine.Fault;
-import counterpull.engine.Refusal;
 import counterpull.engine.body.Joint;
-import counterpull.engine.load.LineSeries;
-import counterpull.engine.load.Part;
 import counterpull.engine.motion.Phase;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /**
- * What one setup asks of one person, over phases and positions (bottom first), beside what they have. A pure function of its
- * task; read-only. Forces N, torques N·m, angles rad, lengths m.
- *
- * <p>Refuses a setup in which foot and plate lose contact anywhere.
+ * What one exercise with one setup asks of one person, over phases and positions (bottom first), beside what they have: what every
+ * kind of exercise has in common, so that they can be laid side by side. Torques N·m, angles rad. Read-only.
  */
-public final class Profile {
-    private final Groundwork ground;
-    private final Loading loading;
-    private final PressTask task;
-    private final Asked asked;
-    private final double[] amounts;
-    private final List<LimbProfile> limbs;
-
-    private Profile(Groundwork ground, Loading loading) {
-        this.ground = ground;
-        this.loading = loading;
-        task = ground.task().with(loading);
-        amounts = ground.terms().amounts(loading);
-        double[] force = ground.terms().contact(amounts);
-        asked = Asked.of(
-                ground, force, new PushDirection(ground, ground.task().pushing().push()));
-        List<LimbProfile> found = new ArrayList<>();
-        for (int k = 0; k < ground.terms().limbs(); k++) {
-            found.add(new LimbProfile(ground, asked, k));
-        }
-        limbs = List.copyOf(found);
-    }
-
-    /** The profile of a task. */
-    public static Profile of(PressTask task) {
-        return new Profile(Groundwork.of(task), task.loading()).inContact();
-    }
-
-    /** The profile of a loading on ground already laid out; its lines are laid over that range. */
-    public static Profile of(Groundwork ground, Loading loading) {
-        List<LineSeries> lines = new ArrayList<>();
-        for (var line : loading.lines()) {
-            lines.add(ground.series(line));
-        }
-        return new Profile(ground.with(lines), loading).inContact();
-    }
-
-    /**
-     * The profile of a loading whose lines are already laid over the ground, in the same order, even where contact is lost:
-     * for a search, which judges the contact force itself.
-     */
-    public static Profile onGround(Groundwork withLines, Loading loading) {
-        return new Profile(withLines, loading);
-    }
-
-    private Profile inContact() {
-        for (Phase phase : Phase.values()) {
-            for (int i = 0; i < positions(); i++) {
-                double push = force(phase, i);
-                if (push < 0) {
-                    throw new Refusal(
-                            Fault.CONTACT_LOST,
-                            "contact force along the rail while " + phase.words(),
-                            push,
-                            0,
-                            "N",
-                            "the load would leave the foot: something pulls the carriage up harder than its weight "
-                                    + "holds it down. Use more plates or less rubber");
-                }
-            }
-        }
-        return this;
-    }
-
-    /** What it was computed from, with its own loading. */
-    public PressTask task() {
-        return task;
-    }
-
-    /** What is on the sled. */
-    public Loading loading() {
-        return loading;
-    }
+public abstract sealed class Profile permits PressProfile, ExerciseProfile {
+    Profile() {}
 
     /** How many positions there are, bottom first. */
-    public int positions() {
-        return ground.motion().positions();
-    }
-
-    /** Movement, terms and strength behind it. */
-    public Groundwork ground() {
-        return ground;
-    }
+    public abstract int positions();
 
     /** The limbs, in the person's order. */
-    public List<LimbProfile> limbs() {
-        return limbs;
-    }
+    public abstract List<? extends LimbProfile> limbs();
 
-    /** Hip-to-plate distance, m. */
-    public double plate(int position) {
-        return ground.motion().plate(position);
-    }
+    /** Whose anatomical angle counts the positions; empty where travel along a path does. */
+    public abstract Optional<Joint> driver();
 
-    /** Tape reading, m. */
-    public double mark(int position) {
-        return task().stance().seat().markAt(plate(position), task().sled().rail());
-    }
+    /** Driving coordinate at a position: the driver's angle, rad, of the limb that counts the positions, or travel, m. */
+    public abstract double driving(int position);
 
-    /** Knee flexion of the limb that counts the positions, rad. */
-    public double drivingAngle(int position) {
-        return limbs.get(ground.motion().stroke().reference()).angle(Joint.KNEE, position);
-    }
-
-    /** Contact force of both limbs along the rail, N. */
-    public double force(Phase phase, int position) {
-        return asked.force[ground.terms().grid().cell(phase, position)];
-    }
-
-    /** What one part (weight, rubber, friction, inertia) adds to that force, N. */
-    public double force(Part part, Phase phase, int position) {
-        double sum = 0;
-        List<Term> all = ground.terms().all();
-        for (int t = 0; t < amounts.length; t++) {
-            if (all.get(t).part() == part) {
-                sum += amounts[t] * all.get(t).contact(ground.terms().grid().cell(phase, position));
-            }
-        }
-        return sum;
-    }
-
-    /** The elastic lines over this range. */
-    public List<LineSeries> lines() {
-        return ground.terms().lines();
+    /** Its joints that are computed, proximal first. */
+    public List<Joint> joints() {
+        return limbs().get(0).joints();
     }
 
     /** Effort at a joint: the larger of the limbs' known ones; NaN where none is known. */
     public double effort(Joint joint, Phase phase, int position) {
         double most = Double.NaN;
-        for (LimbProfile limb : limbs) {
+        for (LimbProfile limb : limbs()) {
             double effort = limb.effort(joint, phase, position);
             if (!(effort <= most)) {
                 most = Double.isNaN(effort) ? most : effort;
@@ -162,32 +49,13 @@ public final class Profile {
     public Optional<Limiting> limiting(List<Joint> named, Phase phase, int position) {
         Limiting found = null;
         for (Joint joint : named) {
-            for (LimbProfile limb : limbs) {
+            for (LimbProfile limb : limbs()) {
                 double effort = limb.effort(joint, phase, position);
                 if (found == null ? !Double.isNaN(effort) : effort > found.effort() + Limiting.TIE) {
-                    boolean own = limb.torque(joint, phase, position) >= 0;
-                    found = new Limiting(joint, limb.side(), own ? joint.action() : joint.opposite(), effort);
+                    found = new Limiting(joint, limb.side(), limb.asked(joint, phase, position), effort);
                 }
             }
         }
         return Optional.ofNullable(found);
-    }
-
-    /** What happens at the turn near the bottom. */
-    public Turnaround turnaround() {
-        return Turnaround.of(this);
-    }
-
-    /** What its numbers are made of. */
-    public Reasons why() {
-        return new Reasons(this);
-    }
-
-    double[] amounts() {
-        return amounts;
-    }
-
-    Asked asked() {
-        return asked;
     }
 }

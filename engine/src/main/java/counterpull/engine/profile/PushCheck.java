@@ -17,7 +17,7 @@ import java.util.List;
  */
 public record PushCheck(double spread, double lowPeak, double highPeak, int changes, int looked) {
     /** Looks at both ends of the interval. */
-    public static PushCheck of(Profile profile, List<Joint> named) {
+    public static PushCheck of(PressProfile profile, List<Joint> named) {
         double spread = profile.task().pushing().spread();
         double low = 0;
         double high = 0;
@@ -41,10 +41,10 @@ public record PushCheck(double spread, double lowPeak, double highPeak, int chan
 
     private record Worst(Joint joint, double effort) {}
 
-    private record Place(Profile profile, List<Joint> named, Phase phase, int position) {
+    private record Place(PressProfile profile, List<Joint> named, Phase phase, int position) {
         boolean changesInside(Worst told, double spread) {
             for (Joint joint : named) {
-                for (LimbProfile limb : profile.limbs()) {
+                for (PressLimb limb : profile.limbs()) {
                     double turn = reversal(limb, joint);
                     if (Math.abs(turn) < spread && worst(turn).joint != told.joint) {
                         return true;
@@ -55,7 +55,7 @@ public record PushCheck(double spread, double lowPeak, double highPeak, int chan
         }
 
         // how far the push must turn until the joint's torque is 0; NaN where turning does nothing
-        private double reversal(LimbProfile limb, Joint joint) {
+        private double reversal(PressLimb limb, Joint joint) {
             double told = Math.tan(limb.pushAngle(phase, position));
             double torque = limb.torque(joint, phase, position);
             double perTangent = limb.torquePushing(joint, phase, position, told + 1) - torque;
@@ -66,7 +66,7 @@ public record PushCheck(double spread, double lowPeak, double highPeak, int chan
             Joint joint = null;
             double most = 0;
             for (Joint candidate : named) {
-                for (LimbProfile limb : profile.limbs()) {
+                for (PressLimb limb : profile.limbs()) {
                     double tangent = Math.tan(limb.pushAngle(phase, position) + turn);
                     double effort = limb.effortPushing(candidate, phase, position, tangent);
                     if (joint == null ? effort >= 0 : effort > most + Limiting.TIE) {

@@ -1,24 +1,18 @@
 package counterpull.engine.profile;
 
-import counterpull.engine.body.Action;
-import counterpull.engine.body.Joint;
-import counterpull.engine.jointload.BrechterPowers2002;
-import counterpull.engine.jointload.Kneecap;
 import counterpull.engine.load.LineSeries;
 import counterpull.engine.motion.LegOnPlate;
 import counterpull.engine.motion.Phase;
 import counterpull.engine.planar.Vec;
-import counterpull.engine.strength.StrengthCurve;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /** Answers "why" for the numbers of one profile. */
 public final class Reasons {
     private static final String NOTATION = "docs/notation.md";
-    private final Profile profile;
+    private final PressProfile profile;
 
-    Reasons(Profile profile) {
+    Reasons(PressProfile profile) {
         this.profile = profile;
     }
 
@@ -66,7 +60,7 @@ public final class Reasons {
                     : term.torque(at.limb(), terms.grid().jointCell(at.joint(), at.phase(), at.position()));
             summands.add(summand(term, profile.amounts()[t], perUnit));
         }
-        LimbProfile limb = limb(at);
+        PressLimb limb = limb(at);
         List<Why.Input> inputs = List.of(
                 new Why.Input("push along the rail, all limbs", profile.force(at.phase(), at.position()), "N"),
                 new Why.Input("this limb's share", limb.limb().share(), ""),
@@ -98,7 +92,7 @@ public final class Reasons {
 
     /** A joint's anatomical angle, rad, from the two-link triangle. */
     public Why angle(Why.Place at) {
-        LimbProfile limb = limb(at);
+        PressLimb limb = limb(at);
         PressTask task = profile.task();
         LegOnPlate leg = task.legs().get(at.limb());
         List<Why.Input> inputs = List.of(
@@ -123,7 +117,7 @@ public final class Reasons {
 
     /** The moment arm of a limb's push about a joint, m, without sign. */
     public Why momentArm(Why.Place at) {
-        LimbProfile limb = limb(at);
+        PressLimb limb = limb(at);
         Vec way = profile.ground().terms().pressureFrom(at.limb(), at.joint(), at.position());
         List<Why.Input> inputs = List.of(
                 new Why.Input("pressure point from the " + at.joint().words() + ", along the rail", way.x(), "m"),
@@ -140,53 +134,12 @@ public final class Reasons {
 
     /** An effort: torque asked over strength in the action that it asks for. */
     public Why effort(Why.Place at) {
-        LimbProfile limb = limb(at);
-        double torque = limb.torque(at.joint(), at.phase(), at.position());
-        Joint joint = at.joint();
-        Action action = torque >= 0 ? joint.action() : joint.opposite();
-        double speed = limb.path().actionSpeed(joint, at.phase(), at.position()) * (torque >= 0 ? 1 : -1);
-        Optional<StrengthCurve> curve = limb.limb().strength().of(action);
-        double angle = limb.angle(joint, at.position());
-        List<Why.Input> inputs = new ArrayList<>();
-        inputs.add(new Why.Input(action.words() + " torque asked", Math.abs(torque), "N·m"));
-        inputs.add(new Why.Input(joint.words() + " angle", angle, "rad"));
-        inputs.add(new Why.Input("how fast the action shortens", speed, "rad/s"));
-        curve.ifPresent(c -> {
-            inputs.add(new Why.Input("strength held still there", c.held(angle), "N·m"));
-            inputs.add(new Why.Input("strength at that speed", c.atSpeed(angle, speed), "N·m"));
-            inputs.add(new Why.Input("its 90 % band, held: from", c.lower90(angle), "N·m"));
-            inputs.add(new Why.Input("to", c.upper90(angle), "N·m"));
-        });
-        return new Why(
-                limb.effort(joint, at.phase(), at.position()),
-                "share",
-                "effort = torque asked / strength of " + action.words() + " at this angle and speed",
-                inputs,
-                List.of(),
-                curve.map(StrengthCurve::source).orElse("nothing is known of " + action.words()));
+        return SharedReasons.effort(limb(at), at);
     }
 
     /** The kneecap joint's mean contact stress, Pa. */
     public Why kneecap(Why.Place at) {
-        LimbProfile limb = limb(at);
-        Kneecap kneecap = new BrechterPowers2002();
-        double knee = limb.angle(Joint.KNEE, at.position());
-        double torque = limb.torque(Joint.KNEE, at.phase(), at.position());
-        List<Why.Input> inputs = List.of(
-                new Why.Input("knee flexion", knee, "rad"),
-                new Why.Input("knee extension torque", torque, "N·m"),
-                new Why.Input("lever arm of the quadriceps", kneecap.leverArm(knee), "m"),
-                new Why.Input("quadriceps force", kneecap.quadricepsForce(knee, torque), "N"),
-                new Why.Input("reaction over quadriceps force", kneecap.reactionRatio(knee), ""),
-                new Why.Input("reaction force", kneecap.reaction(knee, torque), "N"),
-                new Why.Input("contact area", kneecap.contactArea(knee), "m²"));
-        return new Why(
-                kneecap.stress(knee, torque),
-                "Pa",
-                "stress = ratio × (extension torque / lever arm) / contact area; none for a flexion torque",
-                inputs,
-                List.of(),
-                kneecap.source());
+        return SharedReasons.kneecap(limb(at), at);
     }
 
     /** What one line pulls along the rail, N, positive toward the top. */
@@ -214,7 +167,7 @@ public final class Reasons {
                         + series.line().rubber().unloading().formula());
     }
 
-    private LimbProfile limb(Why.Place at) {
+    private PressLimb limb(Why.Place at) {
         return profile.limbs().get(at.limb());
     }
 }

@@ -28,7 +28,7 @@ public final class Terms {
     private final double[] shares;
 
     Terms(List<Term> fixed, List<LineSeries> lines, LegDynamics[] legs, double[] shares) {
-        grid = new Grid(legs[0].armAlong.length / JOINTS);
+        grid = Grid.leg(legs[0].armAlong.length / JOINTS);
         this.fixed = List.copyOf(fixed);
         this.lines = List.copyOf(lines);
         this.legs = legs;

@@ -14,7 +14,7 @@ import counterpull.engine.motion.Ride;
  *     the range
  */
 public record Turnaround(double inertialForce, double total, double movingOverHeld) {
-    static Turnaround of(Profile profile) {
+    static Turnaround of(PressProfile profile) {
         double total = 0;
         double ratio = 0;
         for (Phase phase : new Phase[] {Phase.LIFTING, Phase.LOWERING}) {
@@ -30,7 +30,7 @@ public record Turnaround(double inertialForce, double total, double movingOverHe
         return new Turnaround(ridingMass(profile) * profile.task().tempo().peakNearBottom(travel), total, ratio);
     }
 
-    private static double ridingMass(Profile profile) {
+    private static double ridingMass(PressProfile profile) {
         Carriage carriage = profile.task().sled().carriage();
         double mass = carriage.mass()
                 + carriage.counterweight().mass()

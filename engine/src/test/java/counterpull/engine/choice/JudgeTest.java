@@ -10,9 +10,9 @@ import counterpull.engine.load.Attachment;
 import counterpull.engine.load.ElasticLine;
 import counterpull.engine.motion.Phase;
 import counterpull.engine.planar.Vec;
-import counterpull.engine.profile.LimbProfile;
 import counterpull.engine.profile.Loading;
-import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PressLimb;
+import counterpull.engine.profile.PressProfile;
 import counterpull.engine.profile.Trials;
 import counterpull.engine.strength.LimbStrength;
 import java.util.List;
@@ -22,7 +22,7 @@ import org.junit.jupiter.api.Test;
 class JudgeTest {
     // means of some dozen squares
     private static final double ROUNDING = 1e-12;
-    private static final Profile PROFILE = Profile.of(Trials.task());
+    private static final PressProfile PROFILE = PressProfile.of(Trials.task());
 
     private static Breach only(Verdict verdict, LimitKind kind) {
         List<Breach> found =
@@ -38,7 +38,7 @@ class JudgeTest {
             for (int i = 0; i < PROFILE.positions(); i++) {
                 double most = 0;
                 for (Joint joint : Joint.LEG) {
-                    for (LimbProfile limb : PROFILE.limbs()) {
+                    for (PressLimb limb : PROFILE.limbs()) {
                         most = Math.max(most, limb.effort(joint, phase, i));
                     }
                 }
@@ -63,7 +63,7 @@ class JudgeTest {
         double flexion = 0;
         double stress = 0;
         double effort = 0;
-        for (LimbProfile limb : PROFILE.limbs()) {
+        for (PressLimb limb : PROFILE.limbs()) {
             for (Phase phase : Phase.values()) {
                 for (int i = 0; i < PROFILE.positions(); i++) {
                     extension = Math.max(extension, limb.torque(Joint.KNEE, phase, i));
@@ -94,7 +94,7 @@ class JudgeTest {
     void unknownEffortsAreSkippedByCeilingAndMeanAndReportedButTorqueLimitsHold() {
         // the knee alone, known from 40° to 70° only
         LimbStrength strength = LimbStrength.none().with(Action.KNEE_EXTENSION, Trials.between(100, 40, 70));
-        Profile profile = Profile.of(Trials.task(strength));
+        PressProfile profile = PressProfile.of(Trials.task(strength));
         Goal knee = new Goal(
                 EffortTarget.flat(0.9),
                 0.78,
@@ -131,7 +131,7 @@ class JudgeTest {
 
     @Test
     void nothingKnownIsNoNumberAndNoCeiling() {
-        Verdict verdict = Judge.of(Profile.of(Trials.task(LimbStrength.none())), Kits.goal(0.7, 0.1));
+        Verdict verdict = Judge.of(PressProfile.of(Trials.task(LimbStrength.none())), Kits.goal(0.7, 0.1));
         assertThat(verdict.shortfall()).isNaN();
         assertThat(verdict.peak()).isEmpty();
         assertThat(verdict.unknown()).isEqualTo(42);
@@ -166,8 +166,8 @@ class JudgeTest {
                 0,
                 new ElasticLine.Ends(anchor, new Attachment("t", new Vec(0, 0), 0)));
         Goal goal = Kits.goal(0.1, 2);
-        Profile first = Profile.of(Trials.task().with(new Loading(100, List.of(one))));
-        Profile both = Profile.of(Trials.task().with(new Loading(100, List.of(one, two))));
+        PressProfile first = PressProfile.of(Trials.task().with(new Loading(100, List.of(one))));
+        PressProfile both = PressProfile.of(Trials.task().with(new Loading(100, List.of(one, two))));
         // 1.6 − 0.673772 m of path at the bottom, 0.426228 m of stretch
         assertThat(only(Judge.of(first, goal), LimitKind.ANCHOR_LOAD).value())
                 .isCloseTo(120 * 0.426228, within(120 * 6e-7));

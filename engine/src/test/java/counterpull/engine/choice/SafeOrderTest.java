@@ -15,8 +15,8 @@ import counterpull.engine.motion.Stops;
 import counterpull.engine.planar.Vec;
 import counterpull.engine.profile.Groundwork;
 import counterpull.engine.profile.Loading;
+import counterpull.engine.profile.PressProfile;
 import counterpull.engine.profile.PressTask;
-import counterpull.engine.profile.Profile;
 import counterpull.engine.profile.Sled;
 import counterpull.engine.profile.Trials;
 import java.util.List;
@@ -213,7 +213,7 @@ class SafeOrderTest {
         for (double bottom : new double[] {0.60, 0.66}) {
             RailStroke stroke = task.ownStroke().from(bottom);
             Groundwork ground = Groundwork.of(task.with(Loading.plates(0)), stroke, new double[] {bottom, 0.8, 0.9});
-            double knee = Profile.of(ground, Loading.plates(50)).drivingAngle(0);
+            double knee = PressProfile.of(ground, Loading.plates(50)).driving(0);
             Candidate candidate = new Candidate(
                     new Candidate.Place(task.stance(), stroke, ground), heavy(), List.of(), Kits.goal(0.5, 2), ANY);
             assertThat(SafeOrder.of(candidate, RACKS, Kits.full()).catchesBeforePain())

@@ -16,8 +16,8 @@ import counterpull.engine.motion.Stops;
 import counterpull.engine.planar.Angles;
 import counterpull.engine.profile.Limb;
 import counterpull.engine.profile.Person;
+import counterpull.engine.profile.PressProfile;
 import counterpull.engine.profile.PressTask;
-import counterpull.engine.profile.Profile;
 import counterpull.engine.profile.Trials;
 import counterpull.engine.regression.Examples;
 import counterpull.engine.strength.LimbStrength;
@@ -346,7 +346,7 @@ class SearchTest {
         PressTask task = Trials.with(Trials.with(Trials.task(), 21), new Stops(0.68, 0.75));
         Kit kit = Kits.with(Kits.of(Kits.plates(), List.of(), 0), Kits.places(1));
         Choice choice = Kits.found(Kits.question(task, Kits.goal(0.3, 2), kit, Strategy.LOAD_ALONE));
-        Profile own = Profile.of(task);
+        PressProfile own = PressProfile.of(task);
         int below = 0;
         while (own.plate(below) < 0.75) {
             below++;

@@ -14,8 +14,8 @@ import counterpull.engine.planar.Vec;
 import counterpull.engine.profile.Groundwork;
 import counterpull.engine.profile.Limiting;
 import counterpull.engine.profile.Loading;
+import counterpull.engine.profile.PressProfile;
 import counterpull.engine.profile.PressTask;
-import counterpull.engine.profile.Profile;
 import counterpull.engine.profile.Trials;
 import counterpull.engine.strength.LimbStrength;
 import java.util.ArrayList;
@@ -62,20 +62,20 @@ class SplitRangeTest {
 
     /** √ of the mean of the smaller of both sets' squared misses, the upper one's looked at from its stop. */
     private static List<Double> enumerated(PressTask task, Goal goal, Kit kit) {
-        List<Profile> wholes = new ArrayList<>();
+        List<PressProfile> wholes = new ArrayList<>();
         Groundwork ground = Groundwork.of(task.with(Loading.plates(0)));
         for (Loading loading : loadings(kit)) {
             addFeasible(wholes, ground, loading, goal);
         }
         List<Double> found = new ArrayList<>();
         for (int s = 1; s < STOPS.length; s++) {
-            List<Profile> uppers = new ArrayList<>();
+            List<PressProfile> uppers = new ArrayList<>();
             Groundwork above = above(task, ground, STOPS[s]);
             for (Loading loading : loadings(kit)) {
                 addFeasible(uppers, above, loading, goal);
             }
-            for (Profile whole : wholes) {
-                for (Profile upper : uppers) {
+            for (PressProfile whole : wholes) {
+                for (PressProfile upper : uppers) {
                     found.add(pair(whole, upper, goal));
                 }
             }
@@ -95,14 +95,14 @@ class SplitRangeTest {
         return Groundwork.of(task.with(Loading.plates(0)), task.stroke().from(stop), places);
     }
 
-    private static void addFeasible(List<Profile> found, Groundwork ground, Loading loading, Goal goal) {
-        Profile profile = Profile.of(ground, loading);
+    private static void addFeasible(List<PressProfile> found, Groundwork ground, Loading loading, Goal goal) {
+        PressProfile profile = PressProfile.of(ground, loading);
         if (Judge.of(profile, goal).feasible()) {
             found.add(profile);
         }
     }
 
-    private static double pair(Profile whole, Profile upper, Goal goal) {
+    private static double pair(PressProfile whole, PressProfile upper, Goal goal) {
         int apart = whole.positions() - upper.positions();
         double sum = 0;
         int counted = 0;
@@ -121,13 +121,13 @@ class SplitRangeTest {
         return Math.sqrt(sum / counted);
     }
 
-    private static double missed(Profile profile, Phase phase, int i, Goal goal) {
+    private static double missed(PressProfile profile, Phase phase, int i, Goal goal) {
         Optional<Limiting> limiting = profile.limiting(goal.joints(), phase, i);
         if (limiting.isEmpty()) {
             return Double.NaN;
         }
         double miss = Math.max(
-                0, goal.target().at(profile.drivingAngle(i)) - limiting.get().effort());
+                0, goal.target().at(profile.driving(i)) - limiting.get().effort());
         return miss * miss;
     }
 
@@ -194,7 +194,7 @@ class SplitRangeTest {
             PressTask fine = Trials.with(
                     Trials.with(task, 41),
                     new Stops(split.upper().place().stroke().bottom()));
-            Profile upper = Profile.of(fine.with(split.upper().loading()));
+            PressProfile upper = PressProfile.of(fine.with(split.upper().loading()));
             for (Phase phase : Phase.values()) {
                 assertThat(upper.effort(Joint.KNEE, phase, 0)).isLessThanOrEqualTo(0.6 * (1 + 1e-12));
             }
@@ -205,7 +205,7 @@ class SplitRangeTest {
     void aLineTooLongOnlyAtTheStopIsNotHung() {
         // tested so far that it fits every position above the stop at 0.72 m but not the stop itself
         PressTask task = task(Trials.strong(9999, 120, 9999), 3);
-        double second = Profile.of(task).plate(1);
+        double second = PressProfile.of(task).plate(1);
         assertThat(second).isGreaterThan(0.75);
         var piece = new counterpull.engine.elastic.Rubber(
                 "short",

@@ -9,10 +9,10 @@ import counterpull.engine.load.Friction;
 import counterpull.engine.motion.Phase;
 import counterpull.engine.motion.Stance;
 import counterpull.engine.planar.Angles;
-import counterpull.engine.profile.LimbProfile;
 import counterpull.engine.profile.Loading;
+import counterpull.engine.profile.PressLimb;
+import counterpull.engine.profile.PressProfile;
 import counterpull.engine.profile.PressTask;
-import counterpull.engine.profile.Profile;
 import counterpull.engine.profile.Push;
 import counterpull.engine.profile.Pushing;
 import counterpull.engine.regression.Examples;
@@ -28,9 +28,9 @@ class ContactForceCrosscheckTest {
     private static final int POSITIONS = 9;
     private static final double STEP = 1e-4;
 
-    private static Profile pushing(double plates, Push push) {
+    private static PressProfile pushing(double plates, Push push) {
         PressTask task = Examples.rail(Friction.none(), Loading.plates(plates), POSITIONS);
-        return Profile.of(new PressTask(
+        return PressProfile.of(new PressTask(
                 task.person(),
                 task.sled(),
                 task.stance(),
@@ -45,8 +45,8 @@ class ContactForceCrosscheckTest {
     @ValueSource(doubles = {-25, -10, 0, 10, 25})
     void theJointsWorkIsThePlates(double degrees) {
         Push push = new Push.Angled(Math.toRadians(degrees));
-        Profile heavy = pushing(100, push);
-        Profile light = pushing(60, push);
+        PressProfile heavy = pushing(100, push);
+        PressProfile light = pushing(60, push);
         PlainSled plain = new PlainSled(heavy.task());
         for (int i = 0; i < POSITIONS; i++) {
             double force = heavy.force(Phase.HELD, i) - light.force(Phase.HELD, i);
@@ -59,7 +59,7 @@ class ContactForceCrosscheckTest {
         }
     }
 
-    private static double workPerMetre(PlainSled plain, Profile heavy, Profile light, int limb, int i) {
+    private static double workPerMetre(PlainSled plain, PressProfile heavy, PressProfile light, int limb, int i) {
         double work = 0;
         for (Joint joint : Joint.LEG) {
             double torque = heavy.limbs().get(limb).torque(joint, Phase.HELD, i)
@@ -73,8 +73,8 @@ class ContactForceCrosscheckTest {
     /** The rails carry what is square to them: the sled does not notice the direction, hip and knee do. */
     @Test
     void theSledDoesNotTellWhichWayAPersonPushes() {
-        Profile straight = pushing(60, new Push.Angled(0));
-        Profile turned = pushing(60, new Push.Angled(Math.toRadians(15)));
+        PressProfile straight = pushing(60, new Push.Angled(0));
+        PressProfile turned = pushing(60, new Push.Angled(Math.toRadians(15)));
         for (Phase phase : Phase.values()) {
             for (int i = 0; i < POSITIONS; i++) {
                 assertThat(turned.force(phase, i)).isEqualTo(straight.force(phase, i));
@@ -89,9 +89,10 @@ class ContactForceCrosscheckTest {
     /** A line of force moved sideways by e turns every joint by F·e more: closed form. */
     @Test
     void movingThePressurePointAddsForceTimesItsWay() {
-        Profile middle = pushing(60, new Push.Angled(0));
+        PressProfile middle = pushing(60, new Push.Angled(0));
         Stance stance = middle.task().stance();
-        Profile toes = Profile.of(middle.task().with(new Stance(stance.seat(), stance.row(), 0.7, stance.hipShift())));
+        PressProfile toes =
+                PressProfile.of(middle.task().with(new Stance(stance.seat(), stance.row(), 0.7, stance.hipShift())));
         Foot foot = middle.limbs().get(0).limb().leg().foot();
         for (int i = 0; i < POSITIONS; i++) {
             double turning = 0.2 * foot.length() * middle.limbs().get(0).force(Phase.HELD, i);
@@ -107,10 +108,10 @@ class ContactForceCrosscheckTest {
     /** A force whose line goes through the hip does not turn it, whatever the load. */
     @Test
     void throughTheHipTheLoadAsksNothingOfTheHip() {
-        Profile heavy = pushing(100, new Push.Through(Push.BodyPoint.HIP));
-        Profile light = pushing(60, new Push.Through(Push.BodyPoint.HIP));
+        PressProfile heavy = pushing(100, new Push.Through(Push.BodyPoint.HIP));
+        PressProfile light = pushing(60, new Push.Through(Push.BodyPoint.HIP));
         for (int i = 0; i < POSITIONS; i++) {
-            LimbProfile limb = heavy.limbs().get(0);
+            PressLimb limb = heavy.limbs().get(0);
             double hip =
                     limb.torque(Joint.HIP, Phase.HELD, i) - light.limbs().get(0).torque(Joint.HIP, Phase.HELD, i);
             assertThat(hip)

@@ -18,8 +18,8 @@ import counterpull.engine.motion.Stance;
 import counterpull.engine.motion.Stops;
 import counterpull.engine.profile.Groundwork;
 import counterpull.engine.profile.Loading;
+import counterpull.engine.profile.PressProfile;
 import counterpull.engine.profile.PressTask;
-import counterpull.engine.profile.Profile;
 import counterpull.engine.profile.Sled;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -38,7 +38,7 @@ final class PlainSearch {
     double bestPair = Double.POSITIVE_INFINITY;
 
     /** The range from the deepest stop that can be used where the person is put now. */
-    private Optional<Profile> own = Optional.empty();
+    private Optional<PressProfile> own = Optional.empty();
 
     /** One setup that keeps every limit; {@code ranked} is its shortfall with what a shallower stop leaves out in it. */
     record Setup(Strategy strategy, String name, double shortfall, double peak, double ranked) {}
@@ -89,7 +89,7 @@ final class PlainSearch {
     }
 
     private void tryAll(PressTask task) {
-        Optional<Profile> bare = range(task);
+        Optional<PressProfile> bare = range(task);
         if (bare.isEmpty()) {
             return;
         }
@@ -104,24 +104,24 @@ final class PlainSearch {
     }
 
     /** Empty where the engine refuses it; a lost contact too, which the search counts as past the floor. */
-    private static Optional<Profile> computed(PressTask task) {
+    private static Optional<PressProfile> computed(PressTask task) {
         try {
-            return Optional.of(Profile.of(task));
+            return Optional.of(PressProfile.of(task));
         } catch (Refusal refusal) {
             return Optional.empty();
         }
     }
 
     /** The range without a load: only its places are looked at. Empty where this tempo or seat has none. */
-    private static Optional<Profile> range(PressTask task) {
+    private static Optional<PressProfile> range(PressTask task) {
         try {
-            return Optional.of(Profile.onGround(Groundwork.of(task), Loading.plates(0)));
+            return Optional.of(PressProfile.onGround(Groundwork.of(task), Loading.plates(0)));
         } catch (Refusal refusal) {
             return Optional.empty();
         }
     }
 
-    private void keep(PressTask task, Profile profile) {
+    private void keep(PressTask task, PressProfile profile) {
         PlainSled sled = new PlainSled(task);
         PlainVerdict verdict = new PlainVerdict(profile, sled, question.goal());
         if (verdict.kept) {
@@ -141,7 +141,7 @@ final class PlainSearch {
         int n = own.orElseThrow().positions();
         for (int i = 0; i < n; i++) {
             boolean below = own.orElseThrow().plate(i) < bottom - 1e-9;
-            double wanted = question.goal().target().at(own.orElseThrow().drivingAngle(i));
+            double wanted = question.goal().target().at(own.orElseThrow().driving(i));
             sum += below ? wanted * wanted : inside * inside;
         }
         return Math.sqrt(sum / n);
@@ -176,7 +176,7 @@ final class PlainSearch {
     }
 
     /** Every set of useful lines, up to two, that the kit's pieces allow. */
-    private List<List<ElasticLine>> lineSets(PressTask task, Profile bare) {
+    private List<List<ElasticLine>> lineSets(PressTask task, PressProfile bare) {
         List<ElasticLine> useful = new ArrayList<>();
         for (ElasticLine line : lines()) {
             if (effect(task, line, bare).isPresent()) {
@@ -242,7 +242,7 @@ final class PlainSearch {
     }
 
     /** Whether a line relieves low or adds high over a range; empty where it does neither, or is too long. */
-    private static Optional<Strategy> effect(PressTask task, ElasticLine line, Profile range) {
+    private static Optional<Strategy> effect(PressTask task, ElasticLine line, PressProfile range) {
         PlainSled sled = new PlainSled(task.with(new Loading(0, List.of(line))));
         PlainLine plain = sled.lines.get(0);
         int n = range.positions();
@@ -264,7 +264,7 @@ final class PlainSearch {
         return adds ? Optional.of(Strategy.ADD_HIGH) : Optional.empty();
     }
 
-    private static Strategy strategy(Profile profile, PlainSled sled) {
+    private static Strategy strategy(PressProfile profile, PlainSled sled) {
         boolean low = false;
         boolean high = false;
         for (ElasticLine line : profile.loading().lines()) {
@@ -278,7 +278,7 @@ final class PlainSearch {
     }
 
     private void pairs(PressTask task, double[] stops) {
-        Optional<Profile> bare = range(stopAt(task, stops[0]));
+        Optional<PressProfile> bare = range(stopAt(task, stops[0]));
         if (bare.isEmpty()) {
             return;
         }
@@ -304,7 +304,7 @@ final class PlainSearch {
     }
 
     /** Every set that keeps the limits from a stop on, at the whole range's positions. */
-    private List<Half> halves(Profile range, double stop) {
+    private List<Half> halves(PressProfile range, double stop) {
         int n = range.positions();
         double[] plates = new double[n];
         int skipped = 0;
@@ -330,12 +330,12 @@ final class PlainSearch {
     }
 
     private void halves(Groundwork ground, int skipped, int apart, List<Half> halves) {
-        Profile bare = Profile.onGround(ground, Loading.plates(0));
+        PressProfile bare = PressProfile.onGround(ground, Loading.plates(0));
         for (List<ElasticLine> lines : lineSets(ground.task(), bare)) {
             for (double plates : totals()) {
                 Loading loading = new Loading(plates, lines);
                 try {
-                    Profile profile = Profile.of(ground, loading);
+                    PressProfile profile = PressProfile.of(ground, loading);
                     PlainSled sled = new PlainSled(ground.task().with(loading));
                     PlainVerdict verdict = new PlainVerdict(profile, sled, question.goal());
                     if (verdict.kept) {

@@ -6,14 +6,14 @@ import counterpull.engine.elastic.Rubber;
 import counterpull.engine.load.Anchor;
 import counterpull.engine.load.ElasticLine;
 import counterpull.engine.motion.Phase;
-import counterpull.engine.profile.LimbProfile;
-import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PressLimb;
+import counterpull.engine.profile.PressProfile;
 import java.util.List;
 
 /** One profile against one goal, number by number: shortfall, peak effort, and whether every limit is kept. */
 final class PlainVerdict {
     private static final double TOUCH = 1 + 1e-12;
-    private final Profile profile;
+    private final PressProfile profile;
     private final Goal goal;
     private final PlainSled sled;
     boolean kept = true;
@@ -21,7 +21,7 @@ final class PlainVerdict {
     private double squares;
     private int counted;
 
-    PlainVerdict(Profile profile, PlainSled sled, Goal goal) {
+    PlainVerdict(PressProfile profile, PlainSled sled, Goal goal) {
         this.profile = profile;
         this.goal = goal;
         this.sled = sled;
@@ -46,7 +46,7 @@ final class PlainVerdict {
             squares += squaredMiss(phase, i);
             counted++;
         }
-        for (LimbProfile limb : profile.limbs()) {
+        for (PressLimb limb : profile.limbs()) {
             double told = limb.pushAngle(phase, i);
             double spread = profile.task().pushing().spread();
             boolean strays = goal.straying() == Goal.Straying.WHOLE_INTERVAL;
@@ -60,7 +60,7 @@ final class PlainVerdict {
     /** The largest known effort of the named joints, −∞ where none is known. */
     private double limiting(Phase phase, int i) {
         double most = Double.NEGATIVE_INFINITY;
-        for (LimbProfile limb : profile.limbs()) {
+        for (PressLimb limb : profile.limbs()) {
             for (Joint joint : goal.joints()) {
                 double effort = limb.effort(joint, phase, i);
                 most = effort > most ? effort : most;
@@ -72,11 +72,11 @@ final class PlainVerdict {
     /** Squared shortfall of one position and phase; infinite where nothing is known. */
     double squaredMiss(Phase phase, int i) {
         double most = limiting(phase, i);
-        double miss = Math.max(0, goal.target().at(profile.drivingAngle(i)) - most);
+        double miss = Math.max(0, goal.target().at(profile.driving(i)) - most);
         return most >= 0 ? miss * miss : Double.POSITIVE_INFINITY;
     }
 
-    private void limits(LimbProfile limb, Phase phase, int i, double tangent) {
+    private void limits(PressLimb limb, Phase phase, int i, double tangent) {
         for (Joint joint : Joint.LEG) {
             double torque = limb.torquePushing(joint, phase, i, tangent);
             double cap = goal.caps().torque(torque >= 0 ? joint.action() : joint.opposite());
@@ -93,7 +93,7 @@ final class PlainVerdict {
         kept &= !(limb.kneecapStress(i, knee) > goal.caps().kneecapStress() * TOUCH);
     }
 
-    private int index(LimbProfile limb) {
+    private int index(PressLimb limb) {
         return profile.limbs().indexOf(limb);
     }
 

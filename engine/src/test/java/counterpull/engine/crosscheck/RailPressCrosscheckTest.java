@@ -10,9 +10,9 @@ import counterpull.engine.load.Carriage;
 import counterpull.engine.motion.Bounce;
 import counterpull.engine.motion.Phase;
 import counterpull.engine.profile.Groundwork;
-import counterpull.engine.profile.LimbProfile;
+import counterpull.engine.profile.PressLimb;
+import counterpull.engine.profile.PressProfile;
 import counterpull.engine.profile.PressTask;
-import counterpull.engine.profile.Profile;
 import counterpull.engine.profile.Sled;
 import java.util.ArrayList;
 import java.util.List;
@@ -34,10 +34,10 @@ class RailPressCrosscheckTest {
     private static final double CLOSE = 1e-7;
 
     private record Case(PressTask task, PlainSled plain) {
-        Optional<Profile> at(double plate) {
+        Optional<PressProfile> at(double plate) {
             Groundwork ground = Groundwork.of(task, task.stroke(), new double[] {plate});
             try {
-                return Optional.of(Profile.of(ground, task.loading()));
+                return Optional.of(PressProfile.of(ground, task.loading()));
             } catch (Refusal refusal) {
                 assertThat(refusal.fault()).isEqualTo(Fault.CONTACT_LOST);
                 return Optional.empty();
@@ -76,7 +76,7 @@ class RailPressCrosscheckTest {
         int seats = 0;
         for (Case each : cases(2)) {
             for (PlainMoment moment : moments(each)) {
-                Optional<Profile> profile = each.at(moment.plate());
+                Optional<PressProfile> profile = each.at(moment.plate());
                 if (profile.isPresent()) {
                     assertThat(mismatch(profile.get(), moment))
                             .as("%s, %s at %s s", each.task, moment.phase, moment.time)
@@ -104,7 +104,7 @@ class RailPressCrosscheckTest {
     }
 
     /** Power of the joints against what is stored and lost, over the sum of the joints' powers without sign. */
-    private static double mismatch(Profile profile, PlainMoment moment) {
+    private static double mismatch(PressProfile profile, PlainMoment moment) {
         double given = 0;
         double size = 0;
         for (int leg = 0; leg < moment.sled.legs.size(); leg++) {
@@ -123,7 +123,7 @@ class RailPressCrosscheckTest {
         int checked = 0;
         for (Case each : cases(3)) {
             for (PlainMoment moment : moments(each)) {
-                Optional<Profile> profile = each.at(moment.plate());
+                Optional<PressProfile> profile = each.at(moment.plate());
                 profile.ifPresent(found -> compareTorques(found, moment));
                 checked += profile.isPresent() ? 1 : 0;
             }
@@ -141,11 +141,11 @@ class RailPressCrosscheckTest {
         }
     }
 
-    private static void compareTorques(Profile profile, PlainMoment moment) {
+    private static void compareTorques(PressProfile profile, PlainMoment moment) {
         double force = moment.force();
         assertThat(profile.force(moment.phase, 0)).isCloseTo(force, within(CLOSE * (1 + force)));
         for (int leg = 0; leg < moment.sled.legs.size(); leg++) {
-            LimbProfile limb = profile.limbs().get(leg);
+            PressLimb limb = profile.limbs().get(leg);
             double along = moment.sled.share(leg) * force;
             double[] push = {along, along * Math.tan(limb.pushAngle(moment.phase, 0))};
             for (Joint joint : Joint.LEG) {
@@ -166,7 +166,7 @@ class RailPressCrosscheckTest {
         for (Case each : cases(5)) {
             PlainSled heavier = new PlainSled(heavier(each.task, 1.001));
             for (PlainMoment moment : moments(new Case(each.task, heavier))) {
-                Optional<Profile> profile = each.at(moment.plate());
+                Optional<PressProfile> profile = each.at(moment.plate());
                 if (profile.isPresent()) {
                     looked++;
                     seen += mismatch(profile.get(), moment) > 10 * CLOSE ? 1 : 0;

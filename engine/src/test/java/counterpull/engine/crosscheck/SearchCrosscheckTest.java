@@ -11,7 +11,7 @@ import counterpull.engine.choice.Search;
 import counterpull.engine.choice.SplitSetup;
 import counterpull.engine.choice.Strategy;
 import counterpull.engine.profile.Loading;
-import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PressProfile;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -131,7 +131,7 @@ class SearchCrosscheckTest {
     }
 
     private static void keepsItsLimits(Candidate half) {
-        Profile profile = half.profile();
+        PressProfile profile = half.profile();
         PlainSled sled = new PlainSled(profile.task().with(half.loading()));
         assertThat(new PlainVerdict(profile, sled, half.goal()).kept).isTrue();
     }
@@ -148,7 +148,7 @@ class SearchCrosscheckTest {
                     .orElseThrow()
                     .ties()) {
                 Loading heavier = Loading.plates(best.plates().total() + 1);
-                Profile profile = Profile.of(best.place().ground(), heavier);
+                PressProfile profile = PressProfile.of(best.place().ground(), heavier);
                 PlainSled sled = new PlainSled(profile.task().with(heavier));
                 double again = new PlainVerdict(profile, sled, question.goal()).shortfall();
                 most = Math.max(most, Math.abs(again - best.score().shortfall()));

@@ -7,8 +7,8 @@ import static org.assertj.core.api.Assertions.within;
 import counterpull.engine.Fault;
 import counterpull.engine.Refusal;
 import counterpull.engine.body.Joint;
+import counterpull.engine.profile.PressProfile;
 import counterpull.engine.profile.PressTask;
-import counterpull.engine.profile.Profile;
 import counterpull.engine.profile.Sled;
 import counterpull.engine.profile.Trials;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -40,7 +40,7 @@ class StopRoundingTest {
         PressTask task = task(sense, 0.60, 0.66, 0.72, 0.70, 0.80);
         assertThat(task.ownStroke().bottom()).isCloseTo(0.673772, within(5.1e-7));
         assertThat(task.stroke().bottom()).isCloseTo(0.70, within(ROUNDING));
-        Profile profile = Profile.of(task);
+        PressProfile profile = PressProfile.of(task);
         assertThat(profile.plate(0)).isCloseTo(0.70, within(ROUNDING));
         assertThat(profile.mark(0)).isCloseTo(1 + sense * (0.70 - 0.9), within(ROUNDING));
         assertThat(profile.limbs().get(0).angle(Joint.KNEE, 0)).isLessThan(Math.toRadians(90));

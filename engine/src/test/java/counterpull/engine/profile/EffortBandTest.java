@@ -19,8 +19,8 @@ class EffortBandTest {
 
     @Test
     void theEndsAreTheTorqueOverTheEndsOfTheStrengthsBand() {
-        Profile profile = Profile.of(Trials.task());
-        LimbProfile limb = profile.limbs().get(0);
+        PressProfile profile = PressProfile.of(Trials.task());
+        PressLimb limb = profile.limbs().get(0);
         for (int i = 0; i < profile.positions(); i++) {
             double torque = limb.torque(Joint.KNEE, Phase.HELD, i);
             Action action = torque >= 0 ? Action.KNEE_EXTENSION : Action.KNEE_FLEXION;

@@ -43,10 +43,10 @@ class LimbsTest {
         // the longer leg must bend more for the same plate, so it ends the stroke at the bottom; the shorter at the top
         Limb left = limb(Side.LEFT, Trials.leg(1.70), 0.5, 90, 10, strong());
         Limb right = limb(Side.RIGHT, Trials.leg(1.80), 0.5, 90, 10, strong());
-        Profile profile = Profile.of(task(left, right));
+        PressProfile profile = PressProfile.of(task(left, right));
         int top = profile.positions() - 1;
-        LimbProfile shorter = profile.limbs().get(0);
-        LimbProfile longer = profile.limbs().get(1);
+        PressLimb shorter = profile.limbs().get(0);
+        PressLimb longer = profile.limbs().get(1);
         assertThat(longer.angle(Joint.KNEE, 0)).isCloseTo(Angles.radians(90), within(ROUNDING));
         assertThat(shorter.angle(Joint.KNEE, 0)).isLessThan(Angles.radians(90));
         assertThat(shorter.angle(Joint.KNEE, top)).isCloseTo(Angles.radians(10), within(ROUNDING));
@@ -54,18 +54,18 @@ class LimbsTest {
         assertThat(profile.ground().motion().stroke().reference()).isEqualTo(1);
         // equal steps of the driving limb's knee
         double step = (longer.angle(Joint.KNEE, top) - longer.angle(Joint.KNEE, 0)) / top;
-        assertThat(profile.drivingAngle(7) - profile.drivingAngle(6)).isCloseTo(step, within(ROUNDING));
+        assertThat(profile.driving(7) - profile.driving(6)).isCloseTo(step, within(ROUNDING));
     }
 
     @Test
     void eachLimbTakesItsShareOfTheLoadAndAllOfItsOwnWeight() {
-        Profile equal = Profile.of(task(
+        PressProfile equal = PressProfile.of(task(
                 limb(Side.LEFT, Examples.leg(), 0.5, 90, 10, strong()),
                 limb(Side.RIGHT, Examples.leg(), 0.5, 90, 10, strong())));
-        Profile uneven = Profile.of(task(
+        PressProfile uneven = PressProfile.of(task(
                 limb(Side.LEFT, Examples.leg(), 0.3, 90, 10, strong()),
                 limb(Side.RIGHT, Examples.leg(), 0.7, 90, 10, strong())));
-        Profile alone = Profile.of(task(limb(Side.RIGHT, Examples.leg(), 1, 90, 10, strong())));
+        PressProfile alone = PressProfile.of(task(limb(Side.RIGHT, Examples.leg(), 1, 90, 10, strong())));
         for (Joint joint : ALL) {
             double own = equal.why().torque(new Why.Place(0, joint, Phase.LIFTING, 6)).summands().stream()
                     .filter(s -> s.part() == Part.LIMB_WEIGHT || s.part() == Part.LIMB_INERTIA)
@@ -85,7 +85,7 @@ class LimbsTest {
 
     @Test
     void theWorseLimbCounts() {
-        Profile profile = Profile.of(task(
+        PressProfile profile = PressProfile.of(task(
                 limb(Side.LEFT, Examples.leg(), 0.5, 90, 10, strong()),
                 limb(Side.RIGHT, Examples.leg(), 0.5, 90, 10, Trials.strong(200, 90, 120))));
         Limiting knee = profile.limiting(List.of(Joint.KNEE), Phase.HELD, 0).orElseThrow();
@@ -98,21 +98,21 @@ class LimbsTest {
     @Test
     void tiesGoToTheProximalJointAndThenToTheLeft() {
         PressTask equal = Trials.task();
-        Profile probe = Profile.of(equal);
+        PressProfile probe = PressProfile.of(equal);
         double hip = probe.limbs().get(0).torque(Joint.HIP, Phase.HELD, 0);
         double knee = probe.limbs().get(0).torque(Joint.KNEE, Phase.HELD, 0);
         // a knee stronger by less than the tie of 1e-9 of effort, then weaker by more
-        Profile tie = Profile.of(Trials.task(Trials.strong(hip * 2, knee * 2 * (1 - 1e-10), 9999)));
+        PressProfile tie = PressProfile.of(Trials.task(Trials.strong(hip * 2, knee * 2 * (1 - 1e-10), 9999)));
         Limiting found = tie.limiting(ALL, Phase.HELD, 0).orElseThrow();
         assertThat(found.joint()).isEqualTo(Joint.HIP);
         assertThat(found.side()).isEqualTo(Side.LEFT);
-        Profile apart = Profile.of(Trials.task(Trials.strong(hip * 2, knee * 2 * (1 - 1e-8), 9999)));
+        PressProfile apart = PressProfile.of(Trials.task(Trials.strong(hip * 2, knee * 2 * (1 - 1e-8), 9999)));
         assertThat(apart.limiting(ALL, Phase.HELD, 0).orElseThrow().joint()).isEqualTo(Joint.KNEE);
     }
 
     @Test
     void anUnknownLimbLeavesTheOtherOnesEffort() {
-        Profile profile = Profile.of(task(
+        PressProfile profile = PressProfile.of(task(
                 limb(Side.LEFT, Examples.leg(), 0.5, 90, 10, LimbStrength.none()),
                 limb(Side.RIGHT, Examples.leg(), 0.5, 90, 10, strong())));
         assertThat(profile.effort(Joint.KNEE, Phase.HELD, 0))
@@ -144,14 +144,16 @@ class LimbsTest {
     @Test
     void aJointPastItsOwnRangeAtAnEndIsRefused() {
         // worked example B: hip 139.8371° at the bottom, ankle 1.6411° at the top
-        assertThat(Profile.of(limited(Joint.HIP, 0, 139.8372, 90)).positions()).isEqualTo(21);
+        assertThat(PressProfile.of(limited(Joint.HIP, 0, 139.8372, 90)).positions())
+                .isEqualTo(21);
         assertRefused(limited(Joint.HIP, 0, 139.8370, 90), "hip angle at the bottom (left)", 139.8371);
-        assertThat(Profile.of(limited(Joint.ANKLE, 1.6410, 60, 90)).positions()).isEqualTo(21);
+        assertThat(PressProfile.of(limited(Joint.ANKLE, 1.6410, 60, 90)).positions())
+                .isEqualTo(21);
         assertRefused(limited(Joint.ANKLE, 1.6412, 60, 90), "ankle angle at the top (left)", 1.6411);
     }
 
     private static void assertRefused(PressTask task, String what, double degrees) {
-        assertThatThrownBy(() -> Profile.of(task)).isInstanceOfSatisfying(Refusal.class, refusal -> {
+        assertThatThrownBy(() -> PressProfile.of(task)).isInstanceOfSatisfying(Refusal.class, refusal -> {
             assertThat(refusal.fault()).isEqualTo(Fault.PAST_JOINT_RANGE);
             assertThat(refusal.quantity()).isEqualTo(what);
             // printed to four decimals of a degree
@@ -163,8 +165,8 @@ class LimbsTest {
     void aJointPastItsOwnRangeBetweenTheEndsIsRefusedEvenIfNoPositionIsThere() {
         // from 160° the thigh passes square to the rail: dorsiflexion rises, then falls
         PressTask open = Trials.with(limited(Joint.KNEE, -10, 170, 160), 4001);
-        Profile fine = Profile.of(open);
-        LimbProfile limb = fine.limbs().get(0);
+        PressProfile fine = PressProfile.of(open);
+        PressLimb limb = fine.limbs().get(0);
         double most = 0;
         for (int i = 0; i < fine.positions(); i++) {
             most = Math.max(most, limb.angle(Joint.ANKLE, i));
@@ -175,13 +177,13 @@ class LimbsTest {
         double limit = Angles.degrees(most) - 0.01;
         PressTask coarse = Trials.with(limited(Joint.ANKLE, -10, limit, 160), 3);
         double found = most;
-        assertThatThrownBy(() -> Profile.of(coarse)).isInstanceOfSatisfying(Refusal.class, refusal -> {
+        assertThatThrownBy(() -> PressProfile.of(coarse)).isInstanceOfSatisfying(Refusal.class, refusal -> {
             assertThat(refusal.fault()).isEqualTo(Fault.PAST_JOINT_RANGE);
             assertThat(refusal.quantity()).startsWith("ankle angle with the knee bent to");
             // 4001 positions miss the turn by at most half a step of 0.04°, quadratic near it
             assertThat(refusal.value()).isCloseTo(found, within(1e-6));
         });
-        assertThat(Profile.of(Trials.with(limited(Joint.ANKLE, -10, limit + 0.02, 160), 3))
+        assertThat(PressProfile.of(Trials.with(limited(Joint.ANKLE, -10, limit + 0.02, 160), 3))
                         .positions())
                 .isEqualTo(3);
     }
@@ -189,7 +191,7 @@ class LimbsTest {
     @Test
     void aRangeThatAStopLeavesNothingOfIsRefused() {
         PressTask task = Trials.with(Trials.task(), new Stops(0.95));
-        assertThatThrownBy(() -> Profile.of(task))
+        assertThatThrownBy(() -> PressProfile.of(task))
                 .isInstanceOfSatisfying(
                         Refusal.class, refusal -> assertThat(refusal.fault()).isEqualTo(Fault.EMPTY_RANGE));
     }

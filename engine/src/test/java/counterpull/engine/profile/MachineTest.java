@@ -41,19 +41,19 @@ class MachineTest {
         // 10 kg × 9.80665 × sin 45° and 10 kg × 9.80665
         assertThat(drop(bare, along, Phase.HELD, 5)).isCloseTo(69.3434864, within(1e-6));
         assertThat(drop(bare, hanging, Phase.HELD, 5)).isCloseTo(98.0665, within(ROUNDING));
-        double speedingUp = Profile.of(bare).ground().motion().acceleration(Phase.LIFTING, 5);
+        double speedingUp = PressProfile.of(bare).ground().motion().acceleration(Phase.LIFTING, 5);
         assertThat(Math.abs(speedingUp)).isGreaterThan(0.01);
         assertThat(drop(bare, hanging, Phase.LIFTING, 5)).isCloseTo(98.0665 - 10 * speedingUp, within(ROUNDING));
     }
 
     private static double drop(PressTask from, PressTask to, Phase phase, int i) {
-        return Profile.of(from).force(phase, i) - Profile.of(to).force(phase, i);
+        return PressProfile.of(from).force(phase, i) - PressProfile.of(to).force(phase, i);
     }
 
     @Test
     void theForceAtTheTurnCountsTheCounterweightsMass() {
-        Profile bare = Profile.of(counterweighted(Counterweight.none()));
-        Profile counter = Profile.of(counterweighted(new Counterweight(10, Counterweight.Run.HANGING)));
+        PressProfile bare = PressProfile.of(counterweighted(Counterweight.none()));
+        PressProfile counter = PressProfile.of(counterweighted(new Counterweight(10, Counterweight.Run.HANGING)));
         double travel = bare.ground().motion().stroke().travel();
         // 10/√3 D/T² in two seconds, 100 and 110 kg
         double peak = 10 / Math.sqrt(3) * travel / 4;
@@ -69,9 +69,9 @@ class MachineTest {
         // the hip 3 cm nearer to the plate and 2 cm lower: the same triangle with that distance and height
         SeatSetting seat = new SeatSetting("moved", 1, 0.97, -0.02, old.seat().trunkDirection());
         Stance moved = new Stance(seat, old.row(), 0.5, new Vec(0, 0));
-        Profile one = Profile.of(task.with(shifted));
-        Profile other = Profile.of(task.with(moved));
-        Profile unshifted = Profile.of(task);
+        PressProfile one = PressProfile.of(task.with(shifted));
+        PressProfile other = PressProfile.of(task.with(moved));
+        PressProfile unshifted = PressProfile.of(task);
         for (int i = 0; i < one.positions(); i++) {
             assertThat(one.mark(i)).isCloseTo(other.mark(i), within(ROUNDING));
             for (Joint joint : Joint.LEG) {
@@ -83,7 +83,7 @@ class MachineTest {
                 .isGreaterThan(3);
     }
 
-    private static double torque(Profile profile, Joint joint, int i) {
+    private static double torque(PressProfile profile, Joint joint, int i) {
         return profile.limbs().get(0).torque(joint, Phase.LIFTING, i);
     }
 
@@ -93,11 +93,11 @@ class MachineTest {
         Rail rail = new Rail(Angles.radians(45), Ride.PLATE, tilt, 1);
         PressTask square = Trials.task();
         PressTask task = Trials.with(square, new Sled(rail, square.sled().carriage(), new Stops()));
-        Profile profile = Profile.of(task);
+        PressProfile profile = PressProfile.of(task);
         Foot foot = Examples.leg().foot();
         double heel = task.stance().row().heel();
         for (int i = 0; i < profile.positions(); i++) {
-            LimbProfile limb = profile.limbs().get(0);
+            PressLimb limb = profile.limbs().get(0);
             // the ankle from the segments' directions
             double t = limb.path().thigh(i);
             double s = limb.path().shank(i);
@@ -122,8 +122,10 @@ class MachineTest {
     void aPairOf45PoundPlatesWeighs90PoundsOnTheRail() {
         // 45 lb = 20.41165665 kg exactly (international pound, 1959: 0.45359237 kg)
         double pair = 2 * 20.41165665;
-        Profile profile = Profile.of(counterweighted(Counterweight.none()).with(Loading.plates(pair)));
-        Profile empty = Profile.of(counterweighted(Counterweight.none()).with(Loading.plates(0)));
+        PressProfile profile =
+                PressProfile.of(counterweighted(Counterweight.none()).with(Loading.plates(pair)));
+        PressProfile empty =
+                PressProfile.of(counterweighted(Counterweight.none()).with(Loading.plates(0)));
         // 90 lbf = 90 × 4.4482216152605 N (0.45359237 × 9.80665 N), times sin 45°
         assertThat(profile.force(Phase.HELD, 0) - empty.force(Phase.HELD, 0))
                 .isCloseTo(400.339945373445 * Math.sqrt(0.5), within(1e-8));
@@ -142,7 +144,7 @@ class MachineTest {
     void anUnreachableFootRowIsRefusedWithTheReachThatIsLeft() {
         PressTask task = Trials.task();
         Stance far = new Stance(task.stance().seat(), new FootRow("far", 0.9), 0.5, new Vec(0, 0));
-        assertThatThrownBy(() -> Profile.of(task.with(far))).isInstanceOfSatisfying(Refusal.class, refusal -> {
+        assertThatThrownBy(() -> PressProfile.of(task.with(far))).isInstanceOfSatisfying(Refusal.class, refusal -> {
             assertThat(refusal.fault()).isEqualTo(Fault.OUT_OF_REACH);
             // the row of the ankle, and hip to ankle with the knee at 90°
             double ankle = 0.9 + Examples.leg().foot().ankleFromHeel();
@@ -162,13 +164,13 @@ class MachineTest {
         for (double top : new double[] {0, 1.9}) {
             Limb limb = new Limb(old.side(), old.leg(), 1, Trials.range(90, top), old.ranges(), old.strength());
             PressTask task = Trials.with(Trials.task(), new Person(80, java.util.List.of(limb)));
-            assertThatThrownBy(() -> Profile.of(task))
+            assertThatThrownBy(() -> PressProfile.of(task))
                     .isInstanceOfSatisfying(
                             Refusal.class,
                             refusal -> assertThat(refusal.fault()).isEqualTo(Fault.PAST_STRAIGHT));
         }
         Limb limb = new Limb(old.side(), old.leg(), 1, Trials.range(90, 2), old.ranges(), old.strength());
         PressTask task = Trials.with(Trials.task(), new Person(80, java.util.List.of(limb)));
-        assertThat(Profile.of(task).positions()).isEqualTo(21);
+        assertThat(PressProfile.of(task).positions()).isEqualTo(21);
     }
 }

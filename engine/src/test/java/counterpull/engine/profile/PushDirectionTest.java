@@ -47,7 +47,7 @@ class PushDirectionTest {
         };
     }
 
-    private static double objective(LimbProfile limb, Phase phase, int i, double tangent) {
+    private static double objective(PressLimb limb, Phase phase, int i, double tangent) {
         double sum = 0;
         for (Joint joint : Joint.LEG) {
             double effort = limb.effortPushing(joint, phase, i, tangent);
@@ -60,8 +60,8 @@ class PushDirectionTest {
     @ValueSource(ints = {0, 1, 2, 3, 4, 5, 6, 7})
     void noDirectionOfAFineScanTakesLess(int which) {
         Pushing pushing = new Pushing(new Push.LeastEffort(LOW, HIGH), Pushing.USUAL_SPREAD);
-        Profile profile = Profile.of(Trials.with(Trials.task(strength(which)), pushing));
-        LimbProfile limb = profile.limbs().get(0);
+        PressProfile profile = PressProfile.of(Trials.with(Trials.task(strength(which)), pushing));
+        PressLimb limb = profile.limbs().get(0);
         for (Phase phase : Phase.values()) {
             for (int i = 0; i < profile.positions(); i++) {
                 double angle = limb.pushAngle(phase, i);
@@ -80,9 +80,9 @@ class PushDirectionTest {
     @Test
     void aJointThatIsNotKnownHasNoSay() {
         Pushing pushing = new Pushing(new Push.LeastEffort(LOW, HIGH), Pushing.USUAL_SPREAD);
-        Profile some = Profile.of(Trials.with(Trials.task(strength(5)), pushing));
+        PressProfile some = PressProfile.of(Trials.with(Trials.task(strength(5)), pushing));
         LimbStrength without = strength(5).without(Action.KNEE_EXTENSION);
-        Profile none = Profile.of(Trials.with(Trials.task(without), pushing));
+        PressProfile none = PressProfile.of(Trials.with(Trials.task(without), pushing));
         // 90° is outside the knee's curve, 50° inside
         assertThat(some.limbs().get(0).pushAngle(Phase.HELD, 0))
                 .isEqualTo(none.limbs().get(0).pushAngle(Phase.HELD, 0));
@@ -94,8 +94,8 @@ class PushDirectionTest {
     void whereAWholeIntervalTakesTheLeastTheStraightestIsTaken() {
         // only the knee's extension is known, so every direction that asks for flexion takes no effort
         Pushing pushing = new Pushing(new Push.LeastEffort(LOW, HIGH), Pushing.USUAL_SPREAD);
-        Profile profile = Profile.of(Trials.with(Trials.task(strength(3)), pushing));
-        LimbProfile limb = profile.limbs().get(0);
+        PressProfile profile = PressProfile.of(Trials.with(Trials.task(strength(3)), pushing));
+        PressLimb limb = profile.limbs().get(0);
         // at the top straight already asks for flexion
         assertThat(limb.pushAngle(Phase.HELD, 20)).isZero();
         // at 50° the knee's torque is 41.5239 N·m at α = 0 and grows by 2.8408 per degree: 0 near −14°, not at −25°
@@ -107,14 +107,14 @@ class PushDirectionTest {
     @Test
     void nothingKnownPushesStraight() {
         Pushing pushing = new Pushing(new Push.LeastEffort(LOW, HIGH), Pushing.USUAL_SPREAD);
-        Profile profile = Profile.of(Trials.with(Trials.task(LimbStrength.none()), pushing));
+        PressProfile profile = PressProfile.of(Trials.with(Trials.task(LimbStrength.none()), pushing));
         assertThat(profile.limbs().get(0).pushAngle(Phase.LIFTING, 7)).isZero();
     }
 
     @Test
     void aLimitThatLeavesNoStraightPushIsKept() {
         Pushing pushing = new Pushing(new Push.LeastEffort(Angles.radians(5), HIGH), Pushing.USUAL_SPREAD);
-        Profile profile = Profile.of(Trials.with(Trials.task(LimbStrength.none()), pushing));
+        PressProfile profile = PressProfile.of(Trials.with(Trials.task(LimbStrength.none()), pushing));
         // angle → tangent → angle loses a few units of the last place
         assertThat(profile.limbs().get(0).pushAngle(Phase.LIFTING, 7)).isCloseTo(Angles.radians(5), within(1e-15));
     }
@@ -125,7 +125,7 @@ class PushDirectionTest {
             Joint joint = point == Push.BodyPoint.HIP ? Joint.HIP : Joint.KNEE;
             Push push = new Push.Through(point);
             PressTask task = Trials.with(Trials.with(Trials.task(), new Pushing(push, 0)), kneeRange());
-            Profile profile = Profile.of(task);
+            PressProfile profile = PressProfile.of(task);
             for (Phase phase : Phase.values()) {
                 for (int i = 0; i < profile.positions(); i++) {
                     double own = 0;

@@ -27,7 +27,7 @@ class PushIntervalTest {
 
     @Test
     void aCeilingPassedOnlyInsideTheIntervalRejectsOnlyIfItMustHoldThere() {
-        Profile profile = Profile.of(Trials.task());
+        PressProfile profile = PressProfile.of(Trials.task());
         double told = Judge.of(profile, goal(2, Goal.Straying.AS_TOLD))
                 .peak()
                 .orElseThrow()
@@ -54,10 +54,10 @@ class PushIntervalTest {
         PressTask task = Trials.with(
                 Trials.with(Trials.task(), new Person(80, List.of(limbNearStraight))),
                 new Pushing(new Push.Angled(0), Angles.radians(20)));
-        Profile profile = Profile.of(task);
+        PressProfile profile = PressProfile.of(task);
         Verdict verdict = Judge.of(profile, goal(2, Goal.Straying.WHOLE_INTERVAL));
         var where = verdict.nearest().get(0).where();
-        LimbProfile limb = profile.limbs().get(0);
+        PressLimb limb = profile.limbs().get(0);
         double angle = limb.pushAngle(where.phase(), where.position());
         double most = 0;
         Joint worst = null;
@@ -80,7 +80,7 @@ class PushIntervalTest {
 
     @Test
     void anotherJointThatLimitsInsideTheIntervalIsCounted() {
-        Profile profile = Profile.of(Trials.task(Trials.strong(70, 180, 900)));
+        PressProfile profile = PressProfile.of(Trials.task(Trials.strong(70, 180, 900)));
         PushCheck check = PushCheck.of(profile, ALL);
         assertThat(check.changes()).isPositive();
         assertThat(check.looked()).isEqualTo(3 * 21);
@@ -89,7 +89,7 @@ class PushIntervalTest {
 
     @Test
     void oneNamedJointNeverChanges() {
-        PushCheck check = PushCheck.of(Profile.of(Trials.task()), List.of(Joint.KNEE));
+        PushCheck check = PushCheck.of(PressProfile.of(Trials.task()), List.of(Joint.KNEE));
         assertThat(check.changes()).isZero();
     }
 
@@ -102,7 +102,7 @@ class PushIntervalTest {
                     40 + 400 * random.nextDouble(), 10 + 60 * random.nextDouble(), 100 + 2000 * random.nextDouble()));
             double spread = Angles.radians(5 + 20 * random.nextDouble());
             double angle = Angles.radians(30 * random.nextDouble() - 15);
-            Profile profile = Profile.of(Trials.with(base, new Pushing(new Push.Angled(angle), spread)));
+            PressProfile profile = PressProfile.of(Trials.with(base, new Pushing(new Push.Angled(angle), spread)));
             int scanned = 0;
             int ends = 0;
             for (Phase phase : Phase.values()) {
@@ -118,7 +118,7 @@ class PushIntervalTest {
         assertThat(inside).isPositive();
     }
 
-    private static boolean changes(Profile profile, Phase phase, int i, int steps) {
+    private static boolean changes(PressProfile profile, Phase phase, int i, int steps) {
         Joint told = limiting(profile, phase, i, 0);
         double spread = profile.task().pushing().spread();
         for (int k = 0; k <= steps; k++) {
@@ -129,8 +129,8 @@ class PushIntervalTest {
         return false;
     }
 
-    private static Joint limiting(Profile profile, Phase phase, int i, double turn) {
-        LimbProfile limb = profile.limbs().get(0);
+    private static Joint limiting(PressProfile profile, Phase phase, int i, double turn) {
+        PressLimb limb = profile.limbs().get(0);
         double tangent = Math.tan(limb.pushAngle(phase, i) + turn);
         Joint found = Joint.HIP;
         for (Joint joint : ALL) {

@@ -19,8 +19,8 @@ class ReversedTorqueTest {
 
     @Test
     void atTheTopTheKneeIsAskedForFlexion() {
-        Profile profile = Profile.of(Trials.task(Trials.strong(500, 180, 500)));
-        LimbProfile left = profile.limbs().get(0);
+        PressProfile profile = PressProfile.of(Trials.task(Trials.strong(500, 180, 500)));
+        PressLimb left = profile.limbs().get(0);
         // worked example B: −10.5376 N·m at 10°, held
         assertThat(left.torque(Joint.KNEE, Phase.HELD, TOP)).isCloseTo(-10.5376, within(5.1e-5));
         assertThat(left.had(Joint.KNEE, Phase.HELD, TOP)).isEqualTo(90);
@@ -33,7 +33,7 @@ class ReversedTorqueTest {
 
     @Test
     void atTheBottomForExtension() {
-        Profile profile = Profile.of(Trials.task());
+        PressProfile profile = PressProfile.of(Trials.task());
         Limiting limiting = profile.limiting(List.of(Joint.KNEE), Phase.HELD, 0).orElseThrow();
         assertThat(limiting.action()).isEqualTo(Action.KNEE_EXTENSION);
         assertThat(limiting.side()).isEqualTo(Side.LEFT);
@@ -43,7 +43,7 @@ class ReversedTorqueTest {
 
     @Test
     void anAbsentOppositeActionCountsZeroAndIsSaidToBeAbsent() {
-        Profile profile = Profile.of(Trials.task(Trials.named(500, 180, 500)));
+        PressProfile profile = PressProfile.of(Trials.task(Trials.named(500, 180, 500)));
         assertThat(profile.limbs().get(0).effort(Joint.KNEE, Phase.HELD, TOP)).isZero();
         assertThat(profile.ground().capacity().absent(0, Action.KNEE_FLEXION)).isTrue();
         assertThat(profile.ground().capacity().absent(0, Action.KNEE_EXTENSION)).isFalse();
@@ -51,7 +51,7 @@ class ReversedTorqueTest {
 
     @Test
     void aJointOfWhichNothingIsKnownIsNotKnownInEitherSense() {
-        Profile profile = Profile.of(Trials.task(LimbStrength.none()));
+        PressProfile profile = PressProfile.of(Trials.task(LimbStrength.none()));
         for (Phase phase : Phase.values()) {
             for (int i = 0; i <= TOP; i++) {
                 assertThat(profile.limiting(Joint.LEG, phase, i)).isEmpty();
@@ -63,7 +63,7 @@ class ReversedTorqueTest {
     @Test
     void aCurveThatDoesNotReachTheAngleIsNotKnownThere() {
         LimbStrength strength = Trials.named(500, 180, 500).with(Action.KNEE_EXTENSION, Trials.between(180, 40, 70));
-        Profile profile = Profile.of(Trials.task(strength));
+        PressProfile profile = PressProfile.of(Trials.task(strength));
         assertThat(profile.effort(Joint.KNEE, Phase.HELD, 0)).isNaN();
         // position 10 of 21 is halfway from 90° to 10°: 50°, inside the curve's 40° to 70°
         assertThat(profile.effort(Joint.KNEE, Phase.HELD, 10)).isPositive();

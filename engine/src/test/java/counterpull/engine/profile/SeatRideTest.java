@@ -37,7 +37,7 @@ class SeatRideTest {
 
     @Test
     void allOfTheWeightThatRidesPressesDownTheRailTheWholeBodyIncluded() {
-        Profile profile = Profile.of(task(Loading.plates(20)));
+        PressProfile profile = PressProfile.of(task(Loading.plates(20)));
         for (int i = 0; i < profile.positions(); i++) {
             // (30 + 20 + 80) kg × 9.80665 × sin 30°, by hand
             assertThat(profile.force(Phase.HELD, i)).isCloseTo(637.43225, within(ROUNDING));
@@ -46,7 +46,7 @@ class SeatRideTest {
 
     @Test
     void frictionActsAgainstTheSeatWithThePersonsWeightInIt() {
-        Profile profile = Profile.of(task(Loading.plates(20)));
+        PressProfile profile = PressProfile.of(task(Loading.plates(20)));
         // 10 N + 0.05 × 130 kg × 9.80665 × cos 30° = 65.2033 N, by hand; at rest at both ends nothing accelerates
         double friction = 65.203252;
         for (int end : new int[] {0, profile.positions() - 1}) {
@@ -60,8 +60,8 @@ class SeatRideTest {
     void aLineFromTheFixedEndBeyondThePlateAddsLoadMostAtTheTop() {
         // anchor 0.5 m beyond the plate, attachment at the hip: path = plate + 0.5 m, along the rail
         var line = Trials.line(Trials.rubber("r", 0.8, 100), new Vec(0.5, 0), new Vec(0, 0));
-        Profile bare = Profile.of(task(Loading.plates(20)));
-        Profile profile = Profile.of(task(new Loading(20, List.of(line))));
+        PressProfile bare = PressProfile.of(task(Loading.plates(20)));
+        PressProfile profile = PressProfile.of(task(new Loading(20, List.of(line))));
         for (int i = 0; i < profile.positions(); i++) {
             double pull = 100 * (profile.plate(i) + 0.5 - 0.8);
             assertThat(profile.force(Phase.HELD, i) - bare.force(Phase.HELD, i)).isCloseTo(pull, within(ROUNDING));
@@ -73,8 +73,8 @@ class SeatRideTest {
     void aLineFromUpTheRailTakesLoadOffMostAtTheBottom() {
         // anchor 2.5 m from the plate toward the seat's side: path = 2.5 m − plate, shorter as the seat rides up
         var line = Trials.line(Trials.rubber("r", 0.8, 100), new Vec(-2.5, 0), new Vec(0, 0));
-        Profile bare = Profile.of(task(Loading.plates(20)));
-        Profile profile = Profile.of(task(new Loading(20, List.of(line))));
+        PressProfile bare = PressProfile.of(task(Loading.plates(20)));
+        PressProfile profile = PressProfile.of(task(new Loading(20, List.of(line))));
         for (int i = 0; i < profile.positions(); i++) {
             double pull = 100 * (2.5 - profile.plate(i) - 0.8);
             assertThat(bare.force(Phase.HELD, i) - profile.force(Phase.HELD, i)).isCloseTo(pull, within(ROUNDING));
@@ -83,7 +83,7 @@ class SeatRideTest {
 
     @Test
     void everyPartOfTheBodyIsAcceleratedWithItsOwnAcceleration() {
-        Profile profile = Profile.of(task(Loading.plates(20)));
+        PressProfile profile = PressProfile.of(task(Loading.plates(20)));
         double travel = profile.plate(20) - profile.plate(0);
         for (int i = 1; i < 20; i++) {
             double time = timeOf((profile.plate(i) - profile.plate(0)) / travel);
@@ -114,7 +114,7 @@ class SeatRideTest {
     }
 
     /** Σ m × distance behind the plate of all that rides, both legs drawn afresh from their triangle, kg·m. */
-    private static double momentum(Profile profile, double time) {
+    private static double momentum(PressProfile profile, double time) {
         double bottom = profile.plate(0);
         double plate = bottom + fraction(time) * (profile.plate(20) - bottom);
         Leg leg = profile.limbs().get(0).limb().leg();
@@ -136,7 +136,7 @@ class SeatRideTest {
     @Test
     void whatIsPulledUpHarderThanItWeighsLosesContact() {
         var line = Trials.line(Trials.rubber("r", 0.8, 600), new Vec(-2.5, 0), new Vec(0, 0));
-        assertThatThrownBy(() -> Profile.of(task(new Loading(20, List.of(line)))))
+        assertThatThrownBy(() -> PressProfile.of(task(new Loading(20, List.of(line)))))
                 .isInstanceOfSatisfying(Refusal.class, refusal -> {
                     assertThat(refusal.fault()).isEqualTo(Fault.CONTACT_LOST);
                     assertThat(refusal.value()).isNegative();
@@ -145,13 +145,13 @@ class SeatRideTest {
 
     @Test
     void aCounterweightAlongTheRailPullsWithItsShareAHangingOneWithAllOfIt() {
-        double bare = Profile.of(task(Loading.plates(20))).force(Phase.HELD, 3);
+        double bare = PressProfile.of(task(Loading.plates(20))).force(Phase.HELD, 3);
         Counterweight along = new Counterweight(12, Counterweight.Run.ALONG_RAIL);
         Counterweight hanging = new Counterweight(12, Counterweight.Run.HANGING);
         // 12 kg × 9.80665, times sin 30° on the incline
-        assertThat(bare - Profile.of(task(along, Loading.plates(20))).force(Phase.HELD, 3))
+        assertThat(bare - PressProfile.of(task(along, Loading.plates(20))).force(Phase.HELD, 3))
                 .isCloseTo(58.8399, within(ROUNDING));
-        assertThat(bare - Profile.of(task(hanging, Loading.plates(20))).force(Phase.HELD, 3))
+        assertThat(bare - PressProfile.of(task(hanging, Loading.plates(20))).force(Phase.HELD, 3))
                 .isCloseTo(117.6798, within(ROUNDING));
     }
 }

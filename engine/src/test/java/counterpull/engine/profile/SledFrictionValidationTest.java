@@ -17,7 +17,7 @@ class SledFrictionValidationTest {
     @ParameterizedTest
     @CsvSource({"0, 693.67, 693.67", "0.02, 707.55, 679.80", "0.05, 728.36, 658.99", "0.10, 763.04, 624.30"})
     void pushesUpAndHoldsBackOnTheWayDown(double coefficient, double up, double down) {
-        Profile profile = Profile.of(Examples.rail(new Friction(0, coefficient, 0), Loading.plates(60), 5));
+        PressProfile profile = PressProfile.of(Examples.rail(new Friction(0, coefficient, 0), Loading.plates(60), 5));
         double lifting = profile.force(Phase.LIFTING, 0) * TO_THEIR_GRAVITY;
         double lowering = profile.force(Phase.LOWERING, 0) * TO_THEIR_GRAVITY;
         check("push, friction coefficient " + coefficient, up, lifting);

@@ -33,7 +33,7 @@ class SumsTest {
     void theForcesPartsAndSummandsAddUpToIt() {
         Random random = new Random(1);
         for (int t = 0; t < TRIALS; t++) {
-            Profile profile = Profile.of(Trials.random(random));
+            PressProfile profile = PressProfile.of(Trials.random(random));
             for (Phase phase : Phase.values()) {
                 for (int i = 0; i < profile.positions(); i++) {
                     double parts = 0;
@@ -43,7 +43,7 @@ class SumsTest {
                     assertThat(parts).isCloseTo(profile.force(phase, i), within(ROUNDING));
                     assertAddsUp(profile.why().push(phase, i), profile.force(phase, i));
                     double limbs = 0;
-                    for (LimbProfile limb : profile.limbs()) {
+                    for (PressLimb limb : profile.limbs()) {
                         limbs += limb.force(phase, i);
                     }
                     assertThat(limbs).isCloseTo(profile.force(phase, i), within(ROUNDING));
@@ -56,7 +56,7 @@ class SumsTest {
     void theSummandsOfEveryTorqueAddUpToIt() {
         Random random = new Random(1);
         for (int t = 0; t < TRIALS; t++) {
-            Profile profile = Profile.of(Trials.random(random));
+            PressProfile profile = PressProfile.of(Trials.random(random));
             for (int k = 0; k < profile.limbs().size(); k++) {
                 for (Joint joint : Joint.LEG) {
                     for (Phase phase : Phase.values()) {
@@ -84,7 +84,7 @@ class SumsTest {
     void heldCarriesNoFrictionAndNoInertiaAndTheMovingPhasesOppositeFriction() {
         Random random = new Random(1);
         for (int t = 0; t < TRIALS; t++) {
-            Profile profile = Profile.of(Trials.random(random));
+            PressProfile profile = PressProfile.of(Trials.random(random));
             for (int i = 0; i < profile.positions(); i++) {
                 assertThat(profile.force(Part.FRICTION, Phase.HELD, i)).isZero();
                 assertThat(profile.force(Part.INERTIA, Phase.HELD, i)).isZero();
@@ -99,7 +99,7 @@ class SumsTest {
     void theDerivativeByThePushAngleIsThatOfTheTorque() {
         Random random = new Random(1);
         for (int t = 0; t < TRIALS; t++) {
-            Profile profile = Profile.of(Trials.random(random));
+            PressProfile profile = PressProfile.of(Trials.random(random));
             Trials.everywhere(profile, (limb, joint, phase, i) -> {
                 double angle = limb.pushAngle(phase, i);
                 double step = 1e-5;
@@ -116,9 +116,9 @@ class SumsTest {
     void theMomentArmTimesTheWholeForceIsTheContactsTorque() {
         Random random = new Random(1);
         for (int t = 0; t < TRIALS; t++) {
-            Profile profile = Profile.of(Trials.random(random));
+            PressProfile profile = PressProfile.of(Trials.random(random));
             for (int k = 0; k < profile.limbs().size(); k++) {
-                LimbProfile limb = profile.limbs().get(k);
+                PressLimb limb = profile.limbs().get(k);
                 for (Joint joint : Joint.LEG) {
                     double contact = 0;
                     for (Why.Summand s : profile.why()
@@ -140,8 +140,8 @@ class SumsTest {
         Random random = new Random(2);
         for (int t = 0; t < TRIALS; t++) {
             PressTask task = Trials.random(random);
-            Profile direct = Profile.of(task);
-            Profile laid = Profile.of(Groundwork.of(task.with(Loading.plates(0))), task.loading());
+            PressProfile direct = PressProfile.of(task);
+            PressProfile laid = PressProfile.of(Groundwork.of(task.with(Loading.plates(0))), task.loading());
             assertThat(laid.task()).isEqualTo(direct.task());
             Trials.everywhere(direct, (limb, joint, phase, i) -> {
                 int k = direct.limbs().indexOf(limb);

@@ -27,7 +27,7 @@ class TempoProfileTest {
 
     @Test
     void aFullStopEndsWithoutAccelerationButWithItsPhasesFriction() {
-        Profile profile = Profile.of(Trials.task());
+        PressProfile profile = PressProfile.of(Trials.task());
         for (int end : new int[] {0, TOP}) {
             double held = profile.force(Phase.HELD, end);
             assertThat(profile.ground().motion().speed(Phase.LIFTING, end)).isZero();
@@ -41,7 +41,7 @@ class TempoProfileTest {
     @Test
     void aFlowingTurnAddsItsAccelerationWhereTheSpeedIsZero() {
         Flowing flowing = new Flowing(2, 2, Flowing.Turn.BOTTOM);
-        Profile profile = Profile.of(Trials.with(Trials.task(), flowing));
+        PressProfile profile = PressProfile.of(Trials.with(Trials.task(), flowing));
         double travel = profile.ground().motion().stroke().travel();
         // (20/3) D/T² for equal strokes of two seconds, 100 kg
         double push = 100 * 20.0 / 3 * travel / 4;
@@ -55,7 +55,7 @@ class TempoProfileTest {
 
     @Test
     void flowingAtBothEndsPullsBackAtTheTop() {
-        Profile profile = Profile.of(Trials.with(Trials.task(), new Flowing(2, 2, Flowing.Turn.BOTH)));
+        PressProfile profile = PressProfile.of(Trials.with(Trials.task(), new Flowing(2, 2, Flowing.Turn.BOTH)));
         double travel = profile.ground().motion().stroke().travel();
         // 5 D/T², 100 kg
         double push = 100 * 5 * travel / 4;
@@ -68,7 +68,7 @@ class TempoProfileTest {
     @Test
     void aBounceAddsItsConstantAccelerationInsideTheTurnOnly() {
         Bounce bounce = new Bounce(0.40, 0.30, 0.20);
-        Profile profile = Profile.of(Trials.with(Trials.task(), bounce));
+        PressProfile profile = PressProfile.of(Trials.with(Trials.task(), bounce));
         double travel = profile.ground().motion().stroke().travel();
         int inside = 0;
         for (int i = 0; i <= TOP; i++) {
@@ -84,7 +84,7 @@ class TempoProfileTest {
         assertThat(profile.task().tempo().wholeStroke()).isFalse();
     }
 
-    private static void check(Profile profile, Phase phase, int i, boolean turning) {
+    private static void check(PressProfile profile, Phase phase, int i, boolean turning) {
         assertThat(profile.force(Part.INERTIA, phase, i)).isCloseTo(turning ? 350 : 0, within(ROUNDING));
     }
 
@@ -92,7 +92,7 @@ class TempoProfileTest {
     void aBounceThatDoesNotFitIsRefused() {
         // 1 m/s down and 0.1 up in 1 s: 1.1 m/s², 0.4545 m of turn in about 0.25 m of travel
         PressTask task = Trials.with(Trials.task(), new Bounce(1, 0.1, 1));
-        assertThatThrownBy(() -> Profile.of(task)).isInstanceOfSatisfying(Refusal.class, refusal -> {
+        assertThatThrownBy(() -> PressProfile.of(task)).isInstanceOfSatisfying(Refusal.class, refusal -> {
             assertThat(refusal.fault()).isEqualTo(Fault.OUT_OF_REACH);
             assertThat(refusal.value()).isCloseTo(1 / 2.2, within(ROUNDING));
             assertThat(refusal.limit()).isBetween(0.2, 0.3);
@@ -106,8 +106,8 @@ class TempoProfileTest {
     @Test
     void aLossFractionActsWhereTheRubberShortensAlsoAtZeroSpeed() {
         // hung above it shortens while lifting: 20 % less there, at both ends of the stroke, too
-        Profile profile =
-                Profile.of(Trials.task().with(new Loading(60, List.of(relieving(Trials.rubber("r", 0.5, 100, 0.2))))));
+        PressProfile profile = PressProfile.of(Trials.task()
+                .with(new Loading(60, List.of(relieving(Trials.rubber("r", 0.5, 100, 0.2))))));
         for (int i = 0; i <= TOP; i++) {
             double pull = 100 * (1.6 - profile.plate(i) - 0.5);
             assertThat(profile.force(Part.ELASTIC, Phase.HELD, i)).isCloseTo(-pull, within(ROUNDING));
@@ -125,7 +125,7 @@ class TempoProfileTest {
         }
         Rubber rubber =
                 new Rubber("r", 0.5, LinearLaw.ofStiffness(100, 0.5), new UnloadingCurve(0.5, readings), 1.5, 0, 0);
-        Profile profile = Profile.of(Trials.task().with(new Loading(60, List.of(relieving(rubber)))));
+        PressProfile profile = PressProfile.of(Trials.task().with(new Loading(60, List.of(relieving(rubber)))));
         for (int i = 0; i <= TOP; i++) {
             double pull = 100 * (1.6 - profile.plate(i) - 0.5);
             assertThat(profile.force(Part.ELASTIC, Phase.LOWERING, i)).isCloseTo(-pull, within(ROUNDING));
@@ -139,7 +139,7 @@ class TempoProfileTest {
     void anAddingLineShortensWhileLowering() {
         // anchored at the seat's end it lengthens while lifting
         ElasticLine line = Trials.line(Trials.rubber("r", 0.5, 100, 0.2), new Vec(0, 0), new Vec(0, 0));
-        Profile profile = Profile.of(Trials.task().with(new Loading(60, List.of(line))));
+        PressProfile profile = PressProfile.of(Trials.task().with(new Loading(60, List.of(line))));
         for (int i = 0; i <= TOP; i++) {
             double pull = 100 * (profile.plate(i) - 0.5);
             assertThat(profile.force(Part.ELASTIC, Phase.LIFTING, i)).isCloseTo(pull, within(ROUNDING));
@@ -150,7 +150,7 @@ class TempoProfileTest {
     @Test
     void aLinePastItsTestedLengthAndOneWithoutDirectionAreRefused() {
         ElasticLine far = Trials.line(Trials.rubber("r", 0.2, 100), new Vec(1.6, 0), new Vec(0, 0));
-        assertThatThrownBy(() -> Profile.of(Trials.task().with(new Loading(60, List.of(far)))))
+        assertThatThrownBy(() -> PressProfile.of(Trials.task().with(new Loading(60, List.of(far)))))
                 .isInstanceOfSatisfying(Refusal.class, refusal -> {
                     assertThat(refusal.fault()).isEqualTo(Fault.PAST_TESTED_LENGTH);
                     // longest at the bottom, where the plate is 0.605522 m (worked example B) and 0.06825 m of sole
@@ -158,9 +158,9 @@ class TempoProfileTest {
                     assertThat(refusal.value()).isCloseTo(1.6 - 0.605522 - 0.06825, within(6e-7));
                     assertThat(refusal.limit()).isCloseTo(0.6, within(ROUNDING));
                 });
-        double bottom = Profile.of(Trials.task()).plate(0);
+        double bottom = PressProfile.of(Trials.task()).plate(0);
         ElasticLine meeting = Trials.line(Trials.rubber("r", 0.5, 100), new Vec(bottom, 0), new Vec(0, 0));
-        assertThatThrownBy(() -> Profile.of(Trials.task().with(new Loading(60, List.of(meeting)))))
+        assertThatThrownBy(() -> PressProfile.of(Trials.task().with(new Loading(60, List.of(meeting)))))
                 .isInstanceOfSatisfying(
                         Refusal.class, refusal -> assertThat(refusal.fault()).isEqualTo(Fault.COINCIDENT_POINTS));
     }

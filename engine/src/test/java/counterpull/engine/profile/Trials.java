@@ -219,7 +219,7 @@ public final class Trials {
     }
 
     /** Every joint, phase, position and limb of a profile. */
-    public static void everywhere(Profile profile, Visit visit) {
+    public static void everywhere(PressProfile profile, Visit visit) {
         for (int k = 0; k < profile.limbs().size(); k++) {
             for (Joint joint : Joint.LEG) {
                 for (counterpull.engine.motion.Phase phase : counterpull.engine.motion.Phase.values()) {
@@ -233,6 +233,6 @@ public final class Trials {
 
     /** What to do at one place. */
     public interface Visit {
-        void at(LimbProfile limb, Joint joint, counterpull.engine.motion.Phase phase, int position);
+        void at(PressLimb limb, Joint joint, counterpull.engine.motion.Phase phase, int position);
     }
 }

@@ -47,6 +47,13 @@ public final class Examples {
         return new Person(80, List.of(left, right));
     }
 
+    /** Example B's person with one limb at work, over a range of its driving coordinate. */
+    public static Person alone(WorkingRange range) {
+        Anthropometry body = new Anthropometry(new DempsterWinter(), Sex.MALE, 1.75, 80, MeasuredLengths.none());
+        Limb limb = new Limb(Side.LEFT, body.side(), 1, range, JointRanges.open(), LimbStrength.none());
+        return new Person(80, List.of(limb));
+    }
+
     /** Example B's sled: 45°, carriage 40 kg, f₀ 15 N, μ 0.02. */
     public static Sled sled(Friction friction) {
         Rail rail = new Rail(Angles.radians(45), Ride.PLATE, 0, 1);

@@ -7,7 +7,7 @@ import counterpull.engine.load.Friction;
 import counterpull.engine.load.Part;
 import counterpull.engine.motion.Phase;
 import counterpull.engine.profile.Loading;
-import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PressProfile;
 import counterpull.engine.validation.Published;
 import org.junit.jupiter.api.Test;
 
@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 class FactsOfTheTradeValidationTest {
     private static final String SOURCE = "common practice, no source";
     private static final double WEIGHT = 100 * 9.80665;
-    private static final Profile SMOOTH = Profile.of(Examples.rail(Friction.none(), Loading.plates(60), 101));
+    private static final PressProfile SMOOTH = PressProfile.of(Examples.rail(Friction.none(), Loading.plates(60), 101));
 
     private static Published fact(String quantity) {
         return Published.of(quantity, "").section("Facts of the trade").source(SOURCE);

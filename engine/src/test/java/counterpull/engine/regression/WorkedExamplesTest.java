@@ -18,9 +18,9 @@ import counterpull.engine.motion.Phase;
 import counterpull.engine.motion.Tempo;
 import counterpull.engine.planar.Angles;
 import counterpull.engine.planar.Vec;
-import counterpull.engine.profile.LimbProfile;
 import counterpull.engine.profile.Loading;
-import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PressLimb;
+import counterpull.engine.profile.PressProfile;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -31,11 +31,11 @@ import org.junit.jupiter.params.provider.CsvSource;
  * a unit of the last printed digit.
  */
 class WorkedExamplesTest {
-    private static final Profile BARE = Profile.of(Examples.rail(Examples.friction(), Loading.plates(60), 5));
+    private static final PressProfile BARE = PressProfile.of(Examples.rail(Examples.friction(), Loading.plates(60), 5));
 
     @Test
     void aBareSledHeld() {
-        Profile profile = Profile.of(Examples.rail(Friction.none(), Loading.plates(60), 5));
+        PressProfile profile = PressProfile.of(Examples.rail(Friction.none(), Loading.plates(60), 5));
         assertThat(profile.force(Phase.HELD, 2)).isCloseTo(693.4349, within(5e-5));
     }
 
@@ -67,7 +67,7 @@ class WorkedExamplesTest {
             double hip,
             double knee,
             double ankle) {
-        LimbProfile limb = BARE.limbs().get(0);
+        PressLimb limb = BARE.limbs().get(0);
         double sole = limb.limb().leg().foot().ankleHeight();
         assertThat(BARE.plate(position) - sole).isCloseTo(d, within(5e-7));
         assertThat(Angles.degrees(limb.angle(Joint.HIP, position))).isCloseTo(hipFlexion, within(5e-5));
@@ -82,16 +82,16 @@ class WorkedExamplesTest {
     void bAccelerationAndRatios() {
         assertThat(BARE.ground().motion().acceleration(Phase.LIFTING, 2)).isCloseTo(-0.185610, within(5e-7));
         assertThat(BARE.ground().motion().acceleration(Phase.LOWERING, 2)).isCloseTo(-0.185610, within(5e-7));
-        Profile fine = Profile.of(Examples.rail(Examples.friction(), Loading.plates(60), 2001));
+        PressProfile fine = PressProfile.of(Examples.rail(Examples.friction(), Loading.plates(60), 2001));
         assertThat(fine.turnaround().movingOverHeld()).isCloseTo(1.093460, within(1.1e-6));
-        Profile smooth = Profile.of(Examples.rail(Friction.none(), Loading.plates(60), 2001));
+        PressProfile smooth = PressProfile.of(Examples.rail(Friction.none(), Loading.plates(60), 2001));
         assertThat(smooth.turnaround().movingOverHeld()).isCloseTo(1.051828, within(1.1e-6));
     }
 
     @ParameterizedTest
     @CsvSource({"0, -4.0772, 2.4039", "2, -5.1158, 2.8408", "4, -5.5840, 3.0170"})
     void bPerDegreeOfPush(int position, double hip, double knee) {
-        LimbProfile limb = BARE.limbs().get(1);
+        PressLimb limb = BARE.limbs().get(1);
         double degree = Angles.radians(1);
         assertThat(degree * limb.torquePerPushAngle(Joint.HIP, Phase.HELD, position))
                 .isCloseTo(hip, within(5e-5));
@@ -103,7 +103,7 @@ class WorkedExamplesTest {
 
     @Test
     void bKneeTorqueReversesItsSenseBeforeStraight() {
-        LimbProfile limb = Profile.of(Examples.rail(Examples.friction(), Loading.plates(60), 8001))
+        PressLimb limb = PressProfile.of(Examples.rail(Examples.friction(), Loading.plates(60), 8001))
                 .limbs()
                 .get(0);
         int i = 0;
@@ -126,7 +126,7 @@ class WorkedExamplesTest {
                 new Anchor("upper", new Vec(1.60, 0.30), 0, Double.POSITIVE_INFINITY),
                 new Attachment("plate", new Vec(0, 0.20), 0));
         ElasticLine line = new ElasticLine(rubber, ElasticLine.Pieces.one(), 0.10, ends);
-        Profile profile = Profile.of(Examples.rail(Examples.friction(), new Loading(60, List.of(line)), 5));
+        PressProfile profile = PressProfile.of(Examples.rail(Examples.friction(), new Loading(60, List.of(line)), 5));
         assertThat(profile.lines().get(0).rubberLength(position)).isCloseTo(tube, within(5e-7));
         assertThat(profile.lines().get(0).tension(Phase.HELD, position)).isCloseTo(tension, within(5e-5));
         assertThat(profile.lines().get(0).along(Phase.HELD, position)).isCloseTo(along, within(5e-5));

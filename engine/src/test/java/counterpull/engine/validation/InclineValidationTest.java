@@ -9,8 +9,8 @@ import counterpull.engine.motion.Rail;
 import counterpull.engine.motion.Ride;
 import counterpull.engine.motion.Stops;
 import counterpull.engine.profile.Loading;
+import counterpull.engine.profile.PressProfile;
 import counterpull.engine.profile.PressTask;
-import counterpull.engine.profile.Profile;
 import counterpull.engine.profile.Pushing;
 import counterpull.engine.profile.Sled;
 import counterpull.engine.regression.Examples;
@@ -24,7 +24,7 @@ class InclineValidationTest {
     void shareOfTheWeightAlongTheRail(double degrees, double share) {
         Rail rail = new Rail(Math.toRadians(degrees), Ride.PLATE, 0, 1);
         Carriage carriage = new Carriage(40, Counterweight.none(), Friction.none(), 400);
-        Profile profile = Profile.of(new PressTask(
+        PressProfile profile = PressProfile.of(new PressTask(
                 Examples.person(),
                 new Sled(rail, carriage, new Stops()),
                 Examples.stance(),

@@ -19,11 +19,11 @@ import counterpull.engine.planar.NewtonEuler;
 import counterpull.engine.planar.PointLoads;
 import counterpull.engine.planar.Vec;
 import counterpull.engine.profile.Limb;
-import counterpull.engine.profile.LimbProfile;
 import counterpull.engine.profile.Loading;
 import counterpull.engine.profile.Person;
+import counterpull.engine.profile.PressLimb;
+import counterpull.engine.profile.PressProfile;
 import counterpull.engine.profile.PressTask;
-import counterpull.engine.profile.Profile;
 import counterpull.engine.profile.Push;
 import counterpull.engine.profile.Pushing;
 import counterpull.engine.regression.Examples;
@@ -44,10 +44,10 @@ import org.junit.jupiter.params.provider.ValueSource;
 class PressAgainstExtensionValidationTest {
     private static final int POSITIONS = 89;
     private static final Kneecap KNEECAP = new BrechterPowers2002();
-    private static final LimbProfile PRESS = press();
+    private static final PressLimb PRESS = press();
     private static final double WEIGHT = matchedWeight();
 
-    private static LimbProfile press() {
+    private static PressLimb press() {
         WorkingRange range = new WorkingRange(Angles.radians(90), Angles.radians(2), Angles.radians(90));
         Limb limb = new Limb(Side.LEFT, Examples.leg(), 1, range, JointRanges.open(), LimbStrength.none());
         PressTask task = new PressTask(
@@ -58,7 +58,7 @@ class PressAgainstExtensionValidationTest {
                 Examples.tempo(),
                 Loading.plates(60),
                 POSITIONS);
-        return Profile.of(task).limbs().get(0);
+        return PressProfile.of(task).limbs().get(0);
     }
 
     /** Knee torque of a level thigh and a hanging shank with foot and a weight (N) at the ankle, N·m. */

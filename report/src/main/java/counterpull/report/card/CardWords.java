@@ -64,10 +64,10 @@ final class CardWords {
 
     String stance() {
         String press = Exact.words(task.stance().pressurePoint(), Dimension.RATIO, units);
-        double knee = setup.profile().drivingAngle(setup.profile().positions() - 1);
+        double knee = setup.profile().driving(setup.profile().positions() - 1);
         String start = hasStop()
                 ? ""
-                : " Stroke starts at " + Measure.ANGLE.words(setup.profile().drivingAngle(0), findings.unitSet())
+                : " Stroke starts at " + Measure.ANGLE.words(setup.profile().driving(0), findings.unitSet())
                         + " of knee bend.";
         return "Press through " + press + " of the foot from the heel, " + push() + "." + start + " Stroke ends at "
                 + Measure.ANGLE.words(knee, findings.unitSet()) + " of knee bend, not locked. Turn: "

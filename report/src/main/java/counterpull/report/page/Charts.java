@@ -3,7 +3,7 @@ package counterpull.report.page;
 import counterpull.engine.body.Joint;
 import counterpull.engine.choice.Goal;
 import counterpull.engine.motion.Phase;
-import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PressProfile;
 import counterpull.picture.Chart;
 import counterpull.picture.EffortChart;
 import counterpull.picture.ForceChart;
@@ -30,7 +30,7 @@ final class Charts implements Section {
         desk.html().close().line();
     }
 
-    private static void charts(Desk desk, Profile profile, Goal goal) {
+    private static void charts(Desk desk, PressProfile profile, Goal goal) {
         desk.html().open("div.pictures");
         desk.chart(EffortChart.of(profile, goal));
         desk.chart(limited(ForceChart.of(profile, Phase.LIFTING), GoalLayers.floor(goal)));

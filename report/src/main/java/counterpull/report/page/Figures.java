@@ -1,7 +1,7 @@
 package counterpull.report.page;
 
 import counterpull.engine.motion.Phase;
-import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PressProfile;
 import counterpull.picture.Figure;
 import counterpull.report.Setup;
 import counterpull.report.table.Measure;
@@ -24,11 +24,11 @@ final class Figures implements Section {
         desk.html().close().line();
     }
 
-    private static void pictures(Desk desk, Profile profile) {
+    private static void pictures(Desk desk, PressProfile profile) {
         int last = profile.positions() - 1;
         for (int k = 0; k < WHERE.length; k++) {
             int position = k * last / (WHERE.length - 1);
-            String caption = WHERE[k] + ": knee bent " + desk.say(Measure.ANGLE, profile.drivingAngle(position))
+            String caption = WHERE[k] + ": knee bent " + desk.say(Measure.ANGLE, profile.driving(position))
                     + ", mark " + desk.say(Measure.LENGTH, profile.mark(position)) + ", held push "
                     + desk.say(Measure.FORCE, profile.force(Phase.HELD, position));
             desk.figure(Figure.of(profile).at(position), caption);

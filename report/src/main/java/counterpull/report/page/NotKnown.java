@@ -2,8 +2,8 @@ package counterpull.report.page;
 
 import counterpull.engine.choice.Goal;
 import counterpull.engine.jointload.Kneecap;
-import counterpull.engine.profile.LimbProfile;
-import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PressLimb;
+import counterpull.engine.profile.PressProfile;
 import counterpull.report.Setup;
 import counterpull.report.table.UnitSet;
 import counterpull.report.words.ProfileWords;
@@ -26,7 +26,7 @@ final class NotKnown implements Section {
 
     private static List<String> gaps(Setup setup, Goal goal, UnitSet units) {
         List<String> gaps = new ArrayList<>();
-        Profile profile = setup.profile();
+        PressProfile profile = setup.profile();
         int looked = 2 * profile.positions();
         if (setup.verdict().unknown() > 0) {
             gaps.add("At " + setup.verdict().unknown() + " of " + looked
@@ -36,7 +36,7 @@ final class NotKnown implements Section {
         ProfileWords words = new ProfileWords(profile, goal, units);
         gaps.addAll(words.unknown());
         gaps.addAll(words.unjudged());
-        for (LimbProfile limb : profile.limbs()) {
+        for (PressLimb limb : profile.limbs()) {
             kneecap(gaps, limb, profile.positions());
         }
         gaps.add("A torque is net of all muscles around a joint; muscles that cross two joints, fatigue, and what a"
@@ -45,7 +45,7 @@ final class NotKnown implements Section {
         return gaps;
     }
 
-    private static void kneecap(List<String> gaps, LimbProfile limb, int positions) {
+    private static void kneecap(List<String> gaps, PressLimb limb, int positions) {
         int held = 0;
         int absent = 0;
         for (int i = 0; i < positions; i++) {

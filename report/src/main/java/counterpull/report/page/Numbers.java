@@ -1,7 +1,7 @@
 package counterpull.report.page;
 
 import counterpull.engine.motion.Phase;
-import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PressProfile;
 import counterpull.report.Setup;
 import counterpull.report.result.Group;
 import counterpull.report.result.ProfileTables;
@@ -21,7 +21,7 @@ final class Numbers implements Section {
         desk.html().close().line();
     }
 
-    private static void numbers(Desk desk, Profile profile) {
+    private static void numbers(Desk desk, PressProfile profile) {
         for (Phase phase : Phase.values()) {
             put(desk, profile, ProfileTables.of(profile, Group.FORCE, 0, phase).titled("Force, " + phase.words()));
         }
@@ -40,7 +40,7 @@ final class Numbers implements Section {
         }
     }
 
-    private static void put(Desk desk, Profile profile, Table table) {
+    private static void put(Desk desk, PressProfile profile, Table table) {
         desk.table(
                 table.only(ProfileTables.evenly(profile.positions(), POSITIONS)).withoutEmpty());
     }

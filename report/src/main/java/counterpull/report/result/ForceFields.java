@@ -1,7 +1,7 @@
 package counterpull.report.result;
 
 import counterpull.engine.load.Part;
-import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PressProfile;
 import counterpull.report.table.Measure;
 import java.util.List;
 
@@ -9,7 +9,7 @@ import java.util.List;
 final class ForceFields {
     private ForceFields() {}
 
-    static List<Field> of(Profile profile) {
+    static List<Field> of(PressProfile profile) {
         return List.of(
                 Field.number(
                         "force",

@@ -1,6 +1,6 @@
 package counterpull.report.result;
 
-import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PressProfile;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -16,9 +16,9 @@ public enum Group {
     RUBBER("rubber", RubberFields::of);
 
     private final String words;
-    private final Function<Profile, List<Field>> fields;
+    private final Function<PressProfile, List<Field>> fields;
 
-    Group(String words, Function<Profile, List<Field>> fields) {
+    Group(String words, Function<PressProfile, List<Field>> fields) {
         this.words = words;
         this.fields = fields;
     }
@@ -28,12 +28,12 @@ public enum Group {
         return words;
     }
 
-    List<Field> fields(Profile profile) {
+    List<Field> fields(PressProfile profile) {
         return fields.apply(profile);
     }
 
     /** Every field of every group. */
-    static List<Field> everything(Profile profile) {
+    static List<Field> everything(PressProfile profile) {
         List<Field> all = new ArrayList<>();
         for (Group group : values()) {
             all.addAll(group.fields(profile));

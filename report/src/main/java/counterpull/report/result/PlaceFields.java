@@ -67,6 +67,6 @@ final class PlaceFields {
                 "knee bend",
                 Measure.ANGLE,
                 "knee flexion of the limb that counts the positions, 0 = straight",
-                spot -> spot.profile().drivingAngle(spot.position()));
+                spot -> spot.profile().driving(spot.position()));
     }
 }

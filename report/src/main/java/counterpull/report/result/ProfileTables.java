@@ -1,7 +1,7 @@
 package counterpull.report.result;
 
 import counterpull.engine.motion.Phase;
-import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PressProfile;
 import counterpull.report.table.Csv;
 import counterpull.report.table.Table;
 import counterpull.report.table.TextTable;
@@ -14,7 +14,7 @@ public final class ProfileTables {
     private ProfileTables() {}
 
     /** One long table: a row for every limb, phase and position, a column for everything that is said there. */
-    public static Table everything(Profile profile) {
+    public static Table everything(PressProfile profile) {
         List<Field> fields = new ArrayList<>(PlaceFields.whose());
         fields.addAll(PlaceFields.where());
         fields.addAll(Group.everything(profile));
@@ -22,7 +22,7 @@ public final class ProfileTables {
     }
 
     /** One group of one limb in one phase, all positions, led by knee bend and tape mark. */
-    public static Table of(Profile profile, Group group, int limb, Phase phase) {
+    public static Table of(PressProfile profile, Group group, int limb, Phase phase) {
         List<Field> fields = new ArrayList<>(PlaceFields.shortly());
         int leading = fields.size();
         fields.addAll(group.fields(profile));
@@ -31,17 +31,17 @@ public final class ProfileTables {
     }
 
     /** {@link #everything} as CSV. */
-    public static String csv(Profile profile, UnitSet units) {
+    public static String csv(PressProfile profile, UnitSet units) {
         return Csv.of(everything(profile), units);
     }
 
     /** What the columns of {@link #csv} are, as CSV. */
-    public static String dictionary(Profile profile, UnitSet units) {
+    public static String dictionary(PressProfile profile, UnitSet units) {
         return Csv.dictionary(everything(profile), units);
     }
 
     /** The tables for a terminal. */
-    public static String text(Profile profile, TextChoice choice) {
+    public static String text(PressProfile profile, TextChoice choice) {
         StringBuilder out = new StringBuilder();
         int[] rows = evenly(profile.positions(), choice.positions());
         for (int limb = 0; limb < profile.limbs().size(); limb++) {
@@ -58,7 +58,7 @@ public final class ProfileTables {
         return out.toString();
     }
 
-    private static List<Table> groups(Profile profile, TextChoice choice, Spot at) {
+    private static List<Table> groups(PressProfile profile, TextChoice choice, Spot at) {
         List<Table> tables = new ArrayList<>();
         for (Group group : Group.values()) {
             if (choice.groups().contains(group) && !group.fields(profile).isEmpty()) {

@@ -1,7 +1,7 @@
 package counterpull.report.result;
 
 import counterpull.engine.body.Joint;
-import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PressProfile;
 import counterpull.report.table.Measure;
 import java.util.ArrayList;
 import java.util.List;
@@ -10,7 +10,7 @@ import java.util.List;
 final class PushFields {
     private PushFields() {}
 
-    static List<Field> of(Profile profile) {
+    static List<Field> of(PressProfile profile) {
         List<Field> fields = new ArrayList<>();
         fields.add(Field.number(
                 "push_angle",

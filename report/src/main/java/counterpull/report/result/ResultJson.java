@@ -6,7 +6,7 @@ import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import counterpull.engine.motion.Phase;
-import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PressProfile;
 import counterpull.report.Cautions;
 import counterpull.report.Findings;
 import counterpull.report.Setup;
@@ -37,7 +37,7 @@ public final class ResultJson {
     }
 
     /** One profile alone. */
-    public static String of(Profile profile) throws IOException {
+    public static String of(PressProfile profile) throws IOException {
         ObjectNode root = root();
         columns(root.putObject("columns"), profile);
         profile(root, profile);
@@ -73,7 +73,7 @@ public final class ResultJson {
     }
 
     /** What each column of the limbs' phases is. */
-    private static void columns(ObjectNode columns, Profile profile) {
+    private static void columns(ObjectNode columns, PressProfile profile) {
         for (Column column : series(profile, 0, Phase.HELD)) {
             columns.putObject(column.head().key())
                     .put("unit", column.unit(UnitSet.SI))
@@ -81,7 +81,7 @@ public final class ResultJson {
         }
     }
 
-    private static void profile(ObjectNode node, Profile profile) {
+    private static void profile(ObjectNode node, PressProfile profile) {
         node.put("positions", profile.positions());
         ArrayNode limbs = node.putArray("limbs");
         for (int limb = 0; limb < profile.limbs().size(); limb++) {
@@ -96,7 +96,7 @@ public final class ResultJson {
         }
     }
 
-    private static List<Column> series(Profile profile, int limb, Phase phase) {
+    private static List<Column> series(PressProfile profile, int limb, Phase phase) {
         List<Spot> spots = Spot.along(profile, limb, phase);
         List<Field> fields = new ArrayList<>(PlaceFields.where());
         fields.addAll(Group.everything(profile));

@@ -1,7 +1,7 @@
 package counterpull.report.result;
 
 import counterpull.engine.load.LineSeries;
-import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PressProfile;
 import counterpull.report.table.Measure;
 import java.util.ArrayList;
 import java.util.List;
@@ -10,7 +10,7 @@ import java.util.List;
 final class RubberFields {
     private RubberFields() {}
 
-    static List<Field> of(Profile profile) {
+    static List<Field> of(PressProfile profile) {
         List<Field> fields = new ArrayList<>();
         for (int k = 0; k < profile.lines().size(); k++) {
             fields.addAll(line(profile.lines().get(k), k + 1));

@@ -6,7 +6,7 @@ import counterpull.engine.choice.Breach;
 import counterpull.engine.choice.Verdict;
 import counterpull.engine.load.ElasticLine;
 import counterpull.engine.motion.Stance;
-import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PressProfile;
 import counterpull.engine.profile.Turnaround;
 import counterpull.report.PlateStack;
 import counterpull.report.Setup;
@@ -16,7 +16,7 @@ final class SetupJson {
     private SetupJson() {}
 
     static void write(ObjectNode node, Setup setup) {
-        Profile profile = setup.profile();
+        PressProfile profile = setup.profile();
         Stance stance = profile.task().stance();
         node.put("seat", stance.seat().name());
         node.put("foot_row", stance.row().name());

@@ -1,8 +1,8 @@
 package counterpull.report.result;
 
 import counterpull.engine.motion.Phase;
-import counterpull.engine.profile.LimbProfile;
-import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PressLimb;
+import counterpull.engine.profile.PressProfile;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -14,14 +14,14 @@ import java.util.List;
  * @param phase held, lifting or lowering
  * @param position counted from the bottom, 0 first
  */
-public record Spot(Profile profile, int limb, Phase phase, int position) {
+public record Spot(PressProfile profile, int limb, Phase phase, int position) {
     /** The limb itself. */
-    LimbProfile leg() {
+    PressLimb leg() {
         return profile.limbs().get(limb);
     }
 
     /** Every position of one limb in one phase. */
-    static List<Spot> along(Profile profile, int limb, Phase phase) {
+    static List<Spot> along(PressProfile profile, int limb, Phase phase) {
         List<Spot> spots = new ArrayList<>();
         for (int i = 0; i < profile.positions(); i++) {
             spots.add(new Spot(profile, limb, phase, i));
@@ -30,7 +30,7 @@ public record Spot(Profile profile, int limb, Phase phase, int position) {
     }
 
     /** Every limb, phase and position. */
-    static List<Spot> all(Profile profile) {
+    static List<Spot> all(PressProfile profile) {
         List<Spot> spots = new ArrayList<>();
         for (int k = 0; k < profile.limbs().size(); k++) {
             for (Phase phase : Phase.values()) {

@@ -2,9 +2,9 @@ package counterpull.report.result;
 
 import counterpull.engine.body.Joint;
 import counterpull.engine.motion.Phase;
-import counterpull.engine.profile.LimbProfile;
 import counterpull.engine.profile.Limiting;
-import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PressLimb;
+import counterpull.engine.profile.PressProfile;
 import counterpull.report.table.Column;
 import counterpull.report.table.Column.Head;
 import counterpull.report.table.Measure;
@@ -20,11 +20,11 @@ import java.util.function.IntToDoubleFunction;
 
 /** A profile on one small table: the push in each phase, what limits while lifting, the kneecap joint's stress. */
 public final class SummaryTable {
-    private final Profile profile;
+    private final PressProfile profile;
     private final List<Joint> named;
     private final int[] rows;
 
-    private SummaryTable(Profile profile, List<Joint> named, int positions) {
+    private SummaryTable(PressProfile profile, List<Joint> named, int positions) {
         this.profile = profile;
         this.named = named;
         rows = ProfileTables.evenly(profile.positions(), positions);
@@ -37,13 +37,13 @@ public final class SummaryTable {
      * @param named the joints that are looked at
      * @param shown in which units, how wide, at how many positions
      */
-    public static String text(Profile profile, List<Joint> named, TextChoice shown) {
+    public static String text(PressProfile profile, List<Joint> named, TextChoice shown) {
         return TextTable.of(new SummaryTable(profile, named, shown.positions()).table(), shown.units(), shown.width());
     }
 
     private Table table() {
         List<Column> columns = new ArrayList<>();
-        columns.add(number("knee bend", Measure.ANGLE, profile::drivingAngle));
+        columns.add(number("knee bend", Measure.ANGLE, profile::driving));
         columns.add(number("tape mark", Measure.LENGTH, profile::mark));
         for (Phase phase : Phase.values()) {
             columns.add(number("push " + phase.words(), Measure.FORCE, i -> profile.force(phase, i)));
@@ -93,7 +93,7 @@ public final class SummaryTable {
 
     private double stress(int position) {
         double most = Double.NaN;
-        for (LimbProfile limb : profile.limbs()) {
+        for (PressLimb limb : profile.limbs()) {
             double stress = limb.kneecapStress(Phase.LIFTING, position);
             most = stress <= most ? most : Double.isNaN(stress) ? most : stress;
         }

@@ -3,7 +3,7 @@ package counterpull.report.result;
 import counterpull.engine.body.Joint;
 import counterpull.engine.load.Part;
 import counterpull.engine.profile.Limiting;
-import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PressProfile;
 import counterpull.engine.profile.Why;
 import counterpull.report.table.Measure;
 import java.util.ArrayList;
@@ -15,7 +15,7 @@ import java.util.Optional;
 final class TorqueFields {
     private TorqueFields() {}
 
-    static List<Field> asked(Profile profile) {
+    static List<Field> asked(PressProfile profile) {
         List<Field> fields = new ArrayList<>();
         for (Joint joint : Joint.LEG) {
             fields.add(torque(joint));
@@ -36,7 +36,7 @@ final class TorqueFields {
         return fields;
     }
 
-    static List<Field> parts(Profile profile) {
+    static List<Field> parts(PressProfile profile) {
         List<Field> fields = new ArrayList<>();
         for (Joint joint : Joint.LEG) {
             for (Part part : Part.values()) {

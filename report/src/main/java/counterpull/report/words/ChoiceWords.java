@@ -8,7 +8,7 @@ import counterpull.engine.choice.Ranking;
 import counterpull.engine.choice.SplitSetup;
 import counterpull.engine.choice.Strategy;
 import counterpull.engine.choice.Verdict;
-import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PressProfile;
 import counterpull.report.table.UnitSet;
 import java.util.ArrayList;
 import java.util.List;
@@ -137,8 +137,8 @@ public final class ChoiceWords {
 
     /** A split range in two sentences. */
     public String split(SplitSetup pair) {
-        Profile whole = pair.whole().profile();
-        Profile upper = pair.upper().profile();
+        PressProfile whole = pair.whole().profile();
+        PressProfile upper = pair.upper().profile();
         return "Heavy set from " + places.position(upper, 0) + " to the top: " + setups.line(pair.upper())
                 + ". Light set over the whole range from " + places.position(whole, 0) + ": "
                 + setups.line(pair.whole()) + ". Together "

@@ -3,7 +3,7 @@ package counterpull.report.words;
 import counterpull.engine.choice.Breach;
 import counterpull.engine.choice.LimitKind;
 import counterpull.engine.choice.Verdict;
-import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PressProfile;
 import counterpull.report.table.Measure;
 import counterpull.report.table.Scale;
 import counterpull.report.table.UnitSet;
@@ -18,24 +18,24 @@ final class PlaceWords {
     }
 
     /** "knee at 83°, mark 61.5 cm". */
-    String position(Profile profile, int position) {
-        return "knee at " + Measure.ANGLE.words(profile.drivingAngle(position), units) + ", mark "
+    String position(PressProfile profile, int position) {
+        return "knee at " + Measure.ANGLE.words(profile.driving(position), units) + ", mark "
                 + Measure.LENGTH.words(profile.mark(position), units);
     }
 
     /** "left knee extension, lifting, knee at 83°, mark 61.5 cm". */
-    String peak(Profile profile, Verdict.Peak peak) {
+    String peak(PressProfile profile, Verdict.Peak peak) {
         return peak.limiting().side().words() + " " + peak.limiting().action().words() + ", "
                 + peak.phase().words() + ", " + position(profile, peak.position());
     }
 
     /** "the effort ceiling: 84 % where 85 % is allowed (left knee extension, …)". */
-    String breach(Profile profile, Breach breach) {
+    String breach(PressProfile profile, Breach breach) {
         return "the " + breach.kind().words() + ": " + against(breach) + where(profile, breach.where());
     }
 
     /** "goes past the effort ceiling: 86 % where 85 % is allowed (…)"; a floor is fallen below. */
-    String passes(Profile profile, Breach breach) {
+    String passes(PressProfile profile, Breach breach) {
         return verb(breach.kind()) + " " + breach(profile, breach);
     }
 
@@ -68,7 +68,7 @@ final class PlaceWords {
                 + (breach.kind() == LimitKind.FLOOR ? "at least " + allowed + " is wanted" : allowed + " is allowed");
     }
 
-    private String where(Profile profile, Breach.Where where) {
+    private String where(PressProfile profile, Breach.Where where) {
         StringBuilder words = new StringBuilder();
         if (!where.label().isEmpty()) {
             words.append(where.label()).append(", ");

@@ -4,8 +4,8 @@ import counterpull.engine.body.Joint;
 import counterpull.engine.choice.Goal;
 import counterpull.engine.jointload.Kneecap;
 import counterpull.engine.motion.Phase;
-import counterpull.engine.profile.LimbProfile;
-import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PressLimb;
+import counterpull.engine.profile.PressProfile;
 import counterpull.engine.profile.PushCheck;
 import counterpull.engine.profile.Turnaround;
 import counterpull.report.table.Decimals;
@@ -19,12 +19,12 @@ import java.util.Map;
 /** What has to be said about a profile beside its numbers: the push, the turn, what is not known. */
 public final class ProfileWords {
     private static final double MOST_TIMES = 20;
-    private final Profile profile;
+    private final PressProfile profile;
     private final Goal goal;
     private final UnitSet units;
 
     /** For one profile against one goal in a reader's units. */
-    public ProfileWords(Profile profile, Goal goal, UnitSet units) {
+    public ProfileWords(PressProfile profile, Goal goal, UnitSet units) {
         this.profile = profile;
         this.goal = goal;
         this.units = units;
@@ -92,7 +92,7 @@ public final class ProfileWords {
         }
         for (Joint joint : goal.joints()) {
             Map<String, List<String>> alike = new LinkedHashMap<>();
-            for (LimbProfile limb : profile.limbs()) {
+            for (PressLimb limb : profile.limbs()) {
                 String where = unknown(limb, joint);
                 if (!where.isEmpty()) {
                     alike.computeIfAbsent(where, first -> new ArrayList<>())
@@ -105,7 +105,7 @@ public final class ProfileWords {
         return words;
     }
 
-    private String unknown(LimbProfile limb, Joint joint) {
+    private String unknown(PressLimb limb, Joint joint) {
         int first = -1;
         int last = -1;
         int count = 0;
@@ -124,8 +124,8 @@ public final class ProfileWords {
         }
         String holes = count < last - first + 1 ? "at some places between knee " : "between knee ";
         return holes
-                + Measure.ANGLE.words(profile.drivingAngle(first), units) + " and "
-                + Measure.ANGLE.words(profile.drivingAngle(last), units)
+                + Measure.ANGLE.words(profile.driving(first), units) + " and "
+                + Measure.ANGLE.words(profile.driving(last), units)
                 + ": outside what its source or tests cover, so it counts in no effort there.";
     }
 
@@ -137,7 +137,7 @@ public final class ProfileWords {
         int unchecked = 0;
         for (int i = 0; i < profile.positions(); i++) {
             boolean absent = false;
-            for (LimbProfile limb : profile.limbs()) {
+            for (PressLimb limb : profile.limbs()) {
                 absent |= limb.kneecapReach(i) == Kneecap.Reach.ABSENT;
             }
             unchecked += absent ? 1 : 0;
@@ -151,7 +151,7 @@ public final class ProfileWords {
     /** Opposite actions that are asked for and of which nothing is known: their effort counts as 0. */
     public List<String> unjudged() {
         List<String> words = new ArrayList<>();
-        for (LimbProfile limb : profile.limbs()) {
+        for (PressLimb limb : profile.limbs()) {
             for (Joint joint : goal.joints()) {
                 if (limb.limb().strength().of(joint.opposite()).isEmpty() && asksOpposite(limb, joint)) {
                     words.add("The " + limb.side().words() + " leg is asked for "
@@ -162,7 +162,7 @@ public final class ProfileWords {
         return words;
     }
 
-    private boolean asksOpposite(LimbProfile limb, Joint joint) {
+    private boolean asksOpposite(PressLimb limb, Joint joint) {
         for (Phase phase : Phase.values()) {
             for (int i = 0; i < profile.positions(); i++) {
                 if (limb.torque(joint, phase, i) < 0) {

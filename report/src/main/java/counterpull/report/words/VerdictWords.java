@@ -4,7 +4,7 @@ import counterpull.engine.choice.Breach;
 import counterpull.engine.choice.LimitKind;
 import counterpull.engine.choice.Verdict;
 import counterpull.engine.profile.Limiting;
-import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PressProfile;
 import counterpull.report.table.Decimals;
 import counterpull.report.table.UnitSet;
 import java.util.ArrayList;
@@ -13,12 +13,12 @@ import java.util.List;
 /** How one setup does against what is wanted, in sentences. */
 public final class VerdictWords {
     private static final double NEAR_ITS_LIMIT = 0.1;
-    private final Profile profile;
+    private final PressProfile profile;
     private final Verdict verdict;
     private final PlaceWords places;
 
     /** For one profile, judged, in a reader's units. */
-    public VerdictWords(Profile profile, Verdict verdict, UnitSet units) {
+    public VerdictWords(PressProfile profile, Verdict verdict, UnitSet units) {
         this.profile = profile;
         this.verdict = verdict;
         places = new PlaceWords(units);

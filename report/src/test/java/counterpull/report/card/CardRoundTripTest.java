@@ -15,8 +15,8 @@ import counterpull.engine.motion.Stance;
 import counterpull.engine.motion.Tempo;
 import counterpull.engine.profile.Groundwork;
 import counterpull.engine.profile.Loading;
+import counterpull.engine.profile.PressProfile;
 import counterpull.engine.profile.PressTask;
-import counterpull.engine.profile.Profile;
 import counterpull.report.Demo;
 import counterpull.report.Findings;
 import counterpull.scenario.Scenario;
@@ -43,25 +43,25 @@ class CardRoundTripTest {
             Findings given = Demo.usual();
             Findings findings = new Findings(
                     given.heading(), given.scenario(), given.chosen(), given.others(), given.plan(), units);
-            Profile typed = profile(CardText.of(findings));
+            PressProfile typed = profile(CardText.of(findings));
             same(typed, findings.first().profile());
         }
     }
 
     @Test
     void anotherDeadLengthWouldBeNoticed() throws IOException {
-        Profile chosen = Demo.usual().first().profile();
+        PressProfile chosen = Demo.usual().first().profile();
         Loading wrong = new Loading(
                 chosen.loading().plates(),
                 chosen.loading().lines().stream()
                         .map(line ->
                                 new ElasticLine(line.rubber(), line.pieces(), line.deadLength() + 0.001, line.ends()))
                         .toList());
-        Profile other = Profile.of(chosen.ground(), wrong);
+        PressProfile other = PressProfile.of(chosen.ground(), wrong);
         assertThat(other.force(Phase.HELD, 60)).isNotEqualTo(chosen.force(Phase.HELD, 60));
     }
 
-    private static void same(Profile typed, Profile chosen) {
+    private static void same(PressProfile typed, PressProfile chosen) {
         assertThat(typed.positions()).isEqualTo(chosen.positions());
         for (Phase phase : Phase.values()) {
             for (int i = 0; i < chosen.positions(); i++) {
@@ -76,7 +76,7 @@ class CardRoundTripTest {
         }
     }
 
-    private Profile profile(CardText card) {
+    private PressProfile profile(CardText card) {
         Stance today = scenario.exercise().stance();
         SeatSetting seat = scenario.machine().places().seats().stream()
                 .filter(one -> one.name().equals(card.after("Seat and back")))
@@ -103,7 +103,7 @@ class CardRoundTripTest {
                 scenario.machine().rail());
         RailStroke stroke = task.ownStroke().from(stop);
         double[] plate = stroke.equalAngles(task.legs().get(stroke.reference()), task.positions());
-        return Profile.of(Groundwork.of(task, stroke, plate), loading);
+        return PressProfile.of(Groundwork.of(task, stroke, plate), loading);
     }
 
     private double plates(CardText card) {

@@ -3,7 +3,7 @@ package counterpull.report.page;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import counterpull.engine.motion.Phase;
-import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PressProfile;
 import counterpull.report.Cases;
 import counterpull.report.Cautions;
 import counterpull.report.Demo;
@@ -48,7 +48,7 @@ class ReportWriterTest {
     @Test
     void theAnswerComesFirstWithTheProfilesNumbers() throws Exception {
         Findings findings = Demo.usual();
-        Profile profile = findings.first().profile();
+        PressProfile profile = findings.first().profile();
         String text = parsed(ReportWriter.html(findings)).getDocumentElement().getTextContent();
         int answer = text.indexOf("The chosen setup");
         assertThat(answer).isPositive().isLessThan(text.indexOf("Today and chosen"));

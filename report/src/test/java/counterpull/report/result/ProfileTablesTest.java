@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import counterpull.engine.body.Joint;
 import counterpull.engine.load.Part;
 import counterpull.engine.motion.Phase;
-import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PressProfile;
 import counterpull.report.Cases;
 import counterpull.report.Demo;
 import counterpull.report.Findings;
@@ -45,7 +45,7 @@ class ProfileTablesTest {
 
     @Test
     void everyCellOfTheCsvIsTheProfilesOwnNumber() {
-        Profile profile = Demo.usual().first().profile();
+        PressProfile profile = Demo.usual().first().profile();
         List<Map<String, String>> rows = rows(ProfileTables.csv(profile, UnitSet.SI));
         int n = profile.positions();
         assertThat(rows).hasSize(2 * 3 * n);
@@ -106,7 +106,7 @@ class ProfileTablesTest {
 
     @Test
     void peoplesUnitsAreTheSameNumbersTurned() {
-        Profile profile = Demo.usual().first().profile();
+        PressProfile profile = Demo.usual().first().profile();
         Map<String, String> row =
                 rows(ProfileTables.csv(profile, UnitSet.IMPERIAL)).get(0);
         // international inch 0.0254 m and pound-force 4.4482216152605 N, exact by definition; 1e-9 for one rounding
@@ -122,7 +122,7 @@ class ProfileTablesTest {
 
     @Test
     void theDictionaryExplainsEveryColumn() {
-        Profile profile = Demo.usual().first().profile();
+        PressProfile profile = Demo.usual().first().profile();
         String dictionary = ProfileTables.dictionary(profile, UnitSet.SI);
         Table table = ProfileTables.everything(profile);
         assertThat(dictionary.split("\r\n")).hasSize(table.columns().size() + 1);
@@ -136,7 +136,7 @@ class ProfileTablesTest {
 
     @Test
     void theTerminalShowsNinePositionsAndAllOnDemand() {
-        Profile profile = Demo.usual().first().profile();
+        PressProfile profile = Demo.usual().first().profile();
         TextChoice force =
                 TextChoice.usual(UnitSet.METRIC).withGroups(Set.of(Group.FORCE)).withWidth(120);
         assertThat(lines(ProfileTables.text(profile, force))).isEqualTo(6 * 9);
@@ -153,7 +153,7 @@ class ProfileTablesTest {
     @Test
     void noLineOneLimbAndThreeLinesAllHaveTheirTables() {
         for (Findings findings : List.of(Cases.noLines(), Cases.oneLimb(), Cases.hardest())) {
-            Profile profile = findings.first().profile();
+            PressProfile profile = findings.first().profile();
             Table table = ProfileTables.everything(profile);
             assertThat(table.rows()).isEqualTo(profile.limbs().size() * 3 * profile.positions());
             long lines = table.columns().stream()

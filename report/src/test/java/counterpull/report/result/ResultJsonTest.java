@@ -6,7 +6,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import counterpull.engine.body.Joint;
 import counterpull.engine.motion.Phase;
-import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PressProfile;
 import counterpull.report.Cases;
 import counterpull.report.Demo;
 import counterpull.report.Findings;
@@ -24,7 +24,7 @@ class ResultJsonTest {
 
     @Test
     void seriesAreTheProfilesNumbersToTheLastDigit() throws IOException {
-        Profile profile = Demo.usual().first().profile();
+        PressProfile profile = Demo.usual().first().profile();
         JsonNode limbs = read(Demo.usual()).at("/chosen/0/limbs");
         assertThat(limbs).hasSize(2);
         for (int k = 0; k < 2; k++) {

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import counterpull.engine.body.Joint;
 import counterpull.engine.motion.Phase;
-import counterpull.engine.profile.Profile;
+import counterpull.engine.profile.PressProfile;
 import counterpull.engine.profile.Why;
 import counterpull.report.Demo;
 import counterpull.report.table.UnitSet;
@@ -19,7 +19,7 @@ class WhyTextTest {
 
     @Test
     void theLinesAddUpToTheNumber() {
-        Profile profile = Demo.usual().first().profile();
+        PressProfile profile = Demo.usual().first().profile();
         Why why = profile.why().torque(new Why.Place(0, Joint.KNEE, Phase.LIFTING, 30));
         String text = WhyText.of("left knee", why, UnitSet.METRIC, 100);
         Matcher matcher = SUMMAND.matcher(text);
@@ -37,7 +37,7 @@ class WhyTextTest {
 
     @Test
     void keepsToTheWidthAndTurnsUnits() {
-        Profile profile = Demo.usual().first().profile();
+        PressProfile profile = Demo.usual().first().profile();
         String text = WhyText.of("push", profile.why().push(Phase.LOWERING, 0), UnitSet.IMPERIAL, 60);
         assertThat(text).contains("lbf").doesNotContain(" N ");
         assertThat(text.lines()).allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(60));

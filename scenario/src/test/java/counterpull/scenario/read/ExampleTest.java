@@ -10,8 +10,8 @@ import counterpull.engine.load.Hang;
 import counterpull.engine.motion.FullStop;
 import counterpull.engine.motion.Phase;
 import counterpull.engine.profile.Person;
+import counterpull.engine.profile.PressProfile;
 import counterpull.engine.profile.PressTask;
-import counterpull.engine.profile.Profile;
 import counterpull.scenario.Files;
 import counterpull.scenario.Scenario;
 import counterpull.scenario.fields.Shape;
@@ -112,7 +112,7 @@ class ExampleTest {
     @MethodSource("everyScenario")
     void canBeComputed(Scenario scenario) {
         PressTask task = scenario.task();
-        Profile profile = Profile.of(task);
+        PressProfile profile = PressProfile.of(task);
         for (int i = 0; i < profile.positions(); i++) {
             assertThat(profile.force(Phase.HELD, i)).isBetween(100.0, 3000.0);
         }

@@ -1,0 +1,165 @@
+package counterpull.engine.profile;
+
+import counterpull.engine.Fault;
+import counterpull.engine.Refusal;
+import counterpull.engine.body.Joint;
+import counterpull.engine.load.Pull;
+import counterpull.engine.load.Resistance;
+import counterpull.engine.motion.ChainPath;
+import counterpull.engine.motion.Course;
+import counterpull.engine.motion.Motion;
+import counterpull.engine.motion.Phase;
+import counterpull.engine.motion.WorkingRange;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What one exercise asks of one person, over phases and positions (bottom first), beside what they have. A pure function of its task;
+ * read-only.
+ *
+ * <p>Refuses a posture past a joint's own range, and a setup in which a line goes slack or a pad loses contact anywhere.
+ */
+public final class ExerciseProfile extends Profile {
+    private static final double TOUCH = 1e-9;
+    private final ExerciseTask task;
+    private final WorkingRange range;
+    private final Course course;
+    private final List<ExerciseLimb> limbs;
+
+    private ExerciseProfile(ExerciseTask task) {
+        this.task = task;
+        range = task.range();
+        course = Course.even(Math.abs(range.top() - range.bottom()), task.positions(), task.tempo());
+        List<ChainPath> paths = new ArrayList<>();
+        for (Limb limb : task.person().limbs()) {
+            paths.add(path(limb));
+        }
+        Grid grid = new Grid(task.positions(), task.exercise().motion().joints());
+        Capacity capacity = Capacity.of(task.person().limbs(), paths, grid);
+        List<ExerciseLimb> found = new ArrayList<>();
+        for (int k = 0; k < paths.size(); k++) {
+            found.add(limb(k, paths.get(k), capacity));
+        }
+        limbs = List.copyOf(found);
+    }
+
+    /** The profile of a task. */
+    public static ExerciseProfile of(ExerciseTask task) {
+        return new ExerciseProfile(task).held();
+    }
+
+    private double share(Limb limb) {
+        return limb.share() * task.exercise().borne();
+    }
+
+    private ChainPath path(Limb limb) {
+        List<Motion.Carried> carried = new ArrayList<>();
+        for (Resistance resistance : task.exercise().resists()) {
+            carried.addAll(resistance.carried(task.plates()));
+        }
+        Motion motion = task.exercise().motion();
+        ChainPath path = motion.path(new Motion.Moving(limb.body(), share(limb), range, course, carried));
+        for (int i = 0; i < path.positions(); i++) {
+            for (Joint joint : motion.joints()) {
+                limb.ranges()
+                        .check(
+                                joint,
+                                path.angle(joint, i),
+                                where(i) + " (" + limb.side().words() + ")");
+            }
+        }
+        return path;
+    }
+
+    private String where(int position) {
+        if (position == 0) {
+            return "at the bottom";
+        }
+        return position == course.positions() - 1
+                ? "at the top"
+                : "at " + Math.round(100 * course.fraction(position)) + " % of the range";
+    }
+
+    private ExerciseLimb limb(int index, ChainPath path, Capacity capacity) {
+        double gravity = task.exercise().motion().gravity();
+        List<Pull> pulls = new ArrayList<>();
+        for (Resistance resistance : task.exercise().resists()) {
+            pulls.addAll(resistance.on(path, gravity));
+        }
+        Limb limb = task.person().limbs().get(index);
+        ChainTerms terms = ChainTerms.of(path, capacity.grid(), pulls, gravity);
+        return new ExerciseLimb(limb, capacity, index, new ExerciseLimb.Load(terms, share(limb), task.plates()));
+    }
+
+    private ExerciseProfile held() {
+        for (ExerciseLimb limb : limbs) {
+            for (int p = 0; p < limb.pulls().size(); p++) {
+                held(limb, p);
+            }
+        }
+        return this;
+    }
+
+    private void held(ExerciseLimb limb, int pull) {
+        Pull looked = limb.pulls().get(pull);
+        if (looked.holds() == Pull.Holds.BOTH_WAYS) {
+            return;
+        }
+        for (Phase phase : Phase.values()) {
+            for (int i = 0; i < positions(); i++) {
+                double size = limb.size(pull, phase, i);
+                if (size < -TOUCH) {
+                    throw new Refusal(
+                            Fault.CONTACT_LOST,
+                            looked.words() + " " + phase.words() + " " + where(i),
+                            size,
+                            0,
+                            looked.isCouple() ? "N·m" : "N",
+                            looked.words() + " would go slack or lose contact " + where(i) + " while " + phase.words()
+                                    + ": use another load, a slower tempo or a shorter range");
+                }
+            }
+        }
+    }
+
+    /** What it was computed from. */
+    public ExerciseTask task() {
+        return task;
+    }
+
+    /** The stroke in its coordinate and in time. */
+    public Course course() {
+        return course;
+    }
+
+    /** The range that was worked over, which all limbs share. */
+    public WorkingRange range() {
+        return range;
+    }
+
+    @Override
+    public int positions() {
+        return course.positions();
+    }
+
+    @Override
+    public List<ExerciseLimb> limbs() {
+        return limbs;
+    }
+
+    @Override
+    public Optional<Joint> driver() {
+        return task.exercise().motion().driver();
+    }
+
+    @Override
+    public double driving(int position) {
+        return range.bottom() + (range.top() - range.bottom()) * course.fraction(position);
+    }
+
+    /** What its numbers are made of. */
+    public ExerciseReasons why() {
+        return new ExerciseReasons(this);
+    }
+}
