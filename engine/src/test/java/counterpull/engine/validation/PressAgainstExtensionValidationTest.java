@@ -2,23 +2,25 @@ package counterpull.engine.validation;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import counterpull.engine.Constants;
 import counterpull.engine.body.Joint;
 import counterpull.engine.body.Leg;
 import counterpull.engine.body.Side;
-import counterpull.engine.jointload.BrechterPowers2002;
-import counterpull.engine.jointload.Kneecap;
+import counterpull.engine.load.DeadWeight;
 import counterpull.engine.load.Friction;
+import counterpull.engine.load.Loaded;
+import counterpull.engine.motion.BodyPoint;
+import counterpull.engine.motion.Hinge;
 import counterpull.engine.motion.JointRanges;
 import counterpull.engine.motion.Phase;
 import counterpull.engine.motion.WorkingRange;
 import counterpull.engine.planar.Angles;
-import counterpull.engine.planar.Chain;
-import counterpull.engine.planar.ChainMotion;
-import counterpull.engine.planar.NewtonEuler;
-import counterpull.engine.planar.PointLoads;
 import counterpull.engine.planar.Vec;
+import counterpull.engine.profile.Exercise;
+import counterpull.engine.profile.ExerciseLimb;
+import counterpull.engine.profile.ExerciseProfile;
+import counterpull.engine.profile.ExerciseTask;
 import counterpull.engine.profile.Limb;
+import counterpull.engine.profile.LimbProfile;
 import counterpull.engine.profile.Loading;
 import counterpull.engine.profile.Person;
 import counterpull.engine.profile.PressLimb;
@@ -29,6 +31,7 @@ import counterpull.engine.profile.Pushing;
 import counterpull.engine.regression.Examples;
 import counterpull.engine.strength.LimbStrength;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -43,13 +46,13 @@ import org.junit.jupiter.params.provider.ValueSource;
  */
 class PressAgainstExtensionValidationTest {
     private static final int POSITIONS = 89;
-    private static final Kneecap KNEECAP = new BrechterPowers2002();
+    private static final WorkingRange RANGE =
+            new WorkingRange(Angles.radians(90), Angles.radians(2), Angles.radians(90));
     private static final PressLimb PRESS = press();
-    private static final double WEIGHT = matchedWeight();
+    private static final ExerciseLimb EXTENSION = extension(matchedWeight());
 
     private static PressLimb press() {
-        WorkingRange range = new WorkingRange(Angles.radians(90), Angles.radians(2), Angles.radians(90));
-        Limb limb = new Limb(Side.LEFT, Examples.leg(), 1, range, JointRanges.open(), LimbStrength.none());
+        Limb limb = new Limb(Side.LEFT, Examples.leg(), 1, RANGE, JointRanges.open(), LimbStrength.none());
         PressTask task = new PressTask(
                 new Person(80, List.of(limb)),
                 Examples.sled(Friction.none()),
@@ -61,39 +64,36 @@ class PressAgainstExtensionValidationTest {
         return PressProfile.of(task).limbs().get(0);
     }
 
-    /** Knee torque of a level thigh and a hanging shank with foot and a weight (N) at the ankle, N·m. */
-    private static double extension(double kneeFlexion, double weight) {
+    /** Level thigh, a weight at the ankle, the same range in the same steps. */
+    private static ExerciseLimb extension(double kilograms) {
         Leg leg = Examples.leg();
-        Chain chain = Chain.build()
-                .segment(
-                        leg.shank().length(),
-                        leg.shank().mass(),
-                        new Vec(leg.shank().comAlong(), 0),
-                        0)
-                .segment(leg.foot().length(), leg.foot().mass(), new Vec(0, 0), 0)
-                .done();
-        ChainMotion motion = new ChainMotion(2);
-        motion.direction(0, -kneeFlexion);
-        motion.direction(1, Math.PI / 2 - kneeFlexion);
-        PointLoads loads = new PointLoads(2);
-        loads.add(1, 0, 0, 0, -weight);
-        double[] torque = new double[2];
-        new NewtonEuler(chain).gravity(0, -Constants.STANDARD_GRAVITY).torques(motion, loads, torque);
-        return torque[0];
+        DeadWeight weight = new DeadWeight(
+                "weight at the ankle",
+                new BodyPoint("ankle", 0, new Vec(leg.shank().length(), 0)),
+                Loaded.with(0));
+        Exercise exercise = new Exercise(new Hinge(Joint.KNEE, 0, Map.of(), Hinge.Lie.UPRIGHT), List.of(weight), 1);
+        return ExerciseProfile.of(
+                        new ExerciseTask(Examples.alone(RANGE), exercise, kilograms, Examples.tempo(), POSITIONS))
+                .limbs()
+                .get(0);
     }
 
     private static double matchedWeight() {
-        double peak = 0;
-        for (int i = 0; i < POSITIONS; i++) {
-            peak = Math.max(peak, PRESS.torque(Joint.KNEE, Phase.HELD, i));
-        }
-        return (peak - extension(0, 0)) / Examples.leg().shank().length();
+        double bare = peak(extension(0));
+        return (peak(PRESS) - bare) / (peak(extension(1)) - bare);
     }
 
-    /** Stress of the extension less that of the press, Pa, at a position of the press. */
+    private static double peak(LimbProfile limb) {
+        double peak = 0;
+        for (int i = 0; i < POSITIONS; i++) {
+            peak = Math.max(peak, limb.torque(Joint.KNEE, Phase.HELD, i));
+        }
+        return peak;
+    }
+
+    /** Stress of the extension less that of the press, Pa, at a position of both. */
     private static double difference(int position) {
-        double knee = PRESS.angle(Joint.KNEE, position);
-        return KNEECAP.stress(knee, extension(knee, WEIGHT)) - PRESS.kneecapStress(Phase.HELD, position);
+        return EXTENSION.kneecapStress(Phase.HELD, position) - PRESS.kneecapStress(Phase.HELD, position);
     }
 
     // one position a degree, from 90° to 2°
