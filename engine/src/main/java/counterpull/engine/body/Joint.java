@@ -13,26 +13,37 @@ import java.util.List;
  * convention: docs/notation.md.
  */
 public enum Joint {
-    HIP("hip", Action.HIP_EXTENSION, Action.HIP_FLEXION, Sense.FALLING),
-    KNEE("knee", Action.KNEE_EXTENSION, Action.KNEE_FLEXION, Sense.SHANK),
-    ANKLE("ankle", Action.ANKLE_PLANTARFLEXION, Action.ANKLE_DORSIFLEXION, Sense.FALLING),
-    HIP_SIDEWAYS("hip sideways", Action.HIP_ABDUCTION, Action.HIP_ADDUCTION, Sense.RISING),
-    SHOULDER("shoulder", Action.SHOULDER_FLEXION, Action.SHOULDER_EXTENSION, Sense.RISING),
-    SHOULDER_SIDEWAYS("shoulder sideways", Action.SHOULDER_ABDUCTION, Action.SHOULDER_ADDUCTION, Sense.RISING),
+    HIP("hip", "hip flexion", Action.HIP_EXTENSION, Action.HIP_FLEXION, Sense.FALLING),
+    KNEE("knee", "knee flexion", Action.KNEE_EXTENSION, Action.KNEE_FLEXION, Sense.SHANK),
+    ANKLE("ankle", "dorsiflexion", Action.ANKLE_PLANTARFLEXION, Action.ANKLE_DORSIFLEXION, Sense.FALLING),
+    HIP_SIDEWAYS("hip sideways", "hip abduction", Action.HIP_ABDUCTION, Action.HIP_ADDUCTION, Sense.RISING),
+    SHOULDER("shoulder", "shoulder elevation", Action.SHOULDER_FLEXION, Action.SHOULDER_EXTENSION, Sense.RISING),
+    SHOULDER_SIDEWAYS(
+            "shoulder sideways",
+            "shoulder elevation sideways",
+            Action.SHOULDER_ABDUCTION,
+            Action.SHOULDER_ADDUCTION,
+            Sense.RISING),
     SHOULDER_TURNING(
-            "shoulder turning", Action.SHOULDER_EXTERNAL_ROTATION, Action.SHOULDER_INTERNAL_ROTATION, Sense.RISING),
-    ELBOW("elbow", Action.ELBOW_FLEXION, Action.ELBOW_EXTENSION, Sense.RISING);
+            "shoulder turning",
+            "external rotation",
+            Action.SHOULDER_EXTERNAL_ROTATION,
+            Action.SHOULDER_INTERNAL_ROTATION,
+            Sense.RISING),
+    ELBOW("elbow", "elbow flexion", Action.ELBOW_FLEXION, Action.ELBOW_EXTENSION, Sense.RISING);
 
     /** The joints of a leg in the sagittal plane, proximal first: those of a press. */
     public static final List<Joint> LEG = List.of(HIP, KNEE, ANKLE);
 
     private final String words;
+    private final String angleWords;
     private final Action action;
     private final Action opposite;
     private final Sense sense;
 
-    Joint(String words, Action action, Action opposite, Sense sense) {
+    Joint(String words, String angleWords, Action action, Action opposite, Sense sense) {
         this.words = words;
+        this.angleWords = angleWords;
         this.action = action;
         this.opposite = opposite;
         this.sense = sense;
@@ -59,6 +70,11 @@ public enum Joint {
     /** The joint's name as a person says it. */
     public String words() {
         return words;
+    }
+
+    /** The name of its anatomical angle as a person says it ("knee flexion"). */
+    public String angleWords() {
+        return angleWords;
     }
 
     /** The action that a positive torque of this joint names: extension in the leg, flexion or elevation in the arm. */
