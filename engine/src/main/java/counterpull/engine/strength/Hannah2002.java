@@ -46,7 +46,9 @@ record Hannah2002() implements NormSource {
 
     private static Norm of(Sex sex, Polyline torque, double variation) {
         double mass = sex == Sex.MALE ? 85.4 : 70.1;
-        String words = "Hannah 2002, 15 young men and 15 young women, upper arm along the trunk";
+        String words =
+                "Hannah 2002, 15 young men and 15 young women, upper arm along the trunk; beyond 15° of external rotation"
+                        + " our assumption";
         Norm.Likeness spread = new Norm.Likeness(variation, 0, SHAPE);
         return new Norm(torque, mass, spread, AgeLoss.OF_ARM, new SpeedLaw.AnySpeed(), words);
     }

@@ -35,8 +35,8 @@ record Ivey1985() implements NormSource {
                 EXTENSION * KoskiMcGill1994.halfway(sex),
                 Norm.SPREAD_NOT_PRINTED,
                 KoskiMcGill1994.SLOWING,
-                "by ratio, 5/4 of the flexion of Koski and McGill 1994, as 31 people moving in Ivey 1985; no torque held still"
-                        + " was at hand");
+                "by ratio, 5/4 of the flexion of Koski and McGill 1994, as 31 people moving in Ivey 1985; level over"
+                        + " the angles by our assumption");
     }
 
     private static Norm abduction(Sex sex) {
@@ -45,8 +45,8 @@ record Ivey1985() implements NormSource {
                 ABDUCTION * Holzbaur2007.adduction(sex),
                 Holzbaur2007.VARIATION,
                 new SpeedLaw.AnySpeed(),
-                "by ratio, half of the adduction of Holzbaur 2007, as 31 people moving in Ivey 1985; no torque held still was"
-                        + " at hand");
+                "by ratio, half of the adduction of Holzbaur 2007, as 31 people moving in Ivey 1985; level over"
+                        + " the angles by our assumption");
     }
 
     private static Norm of(Sex sex, double torque, double variation, SpeedLaw law, String words) {

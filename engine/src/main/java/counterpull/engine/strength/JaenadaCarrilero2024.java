@@ -30,8 +30,8 @@ record JaenadaCarrilero2024() implements NormSource {
         Polyline torque = Polyline.level(-10, 30, TO_ABDUCTION * Sugimoto2014.perMass(sex));
         Norm.Likeness spread = new Norm.Likeness(Sugimoto2014.VARIATION, 0.30, 0.25);
         String words =
-                "by ratio, 1.16 of the abduction of Sugimoto 2014 (Jaenada-Carrilero 2024, women who play football);"
-                        + " publications disagree on which is stronger";
+                "by ratio, 1.16 of the abduction of Sugimoto 2014, as women who play football in Jaenada-Carrilero 2024;"
+                        + " publications disagree on which is the stronger; level over the angles by our assumption";
         return new Norm(torque, 1, spread, AgeLoss.between(25, 73, 1 - 0.24), Sugimoto2014.SLOWING, words);
     }
 }

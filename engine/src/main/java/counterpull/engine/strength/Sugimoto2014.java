@@ -37,8 +37,8 @@ record Sugimoto2014() implements NormSource {
     public Norm norm(Action action, Sex sex) {
         Norm.Likeness spread = new Norm.Likeness(VARIATION, OTHER_PEOPLE, 0.25);
         String words =
-                "Sugimoto 2014, 36 college athletes moving at 60°/s, raised to torque held still after Stotz 2022; hopeful far"
-                        + " out";
+                "Sugimoto 2014, 36 college athletes moving at 60°/s, raised to torque held still after Stotz 2022;"
+                        + " level over the angles by our assumption, so hopeful far out";
         return new Norm(
                 Polyline.level(-10, 30, perMass(sex)), 1, spread, AgeLoss.between(25, 73, 1 - 0.34), SLOWING, words);
     }
