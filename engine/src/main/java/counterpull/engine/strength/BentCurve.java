@@ -54,7 +54,7 @@ public final class BentCurve implements StrengthCurve {
     }
 
     /** A published curve bent by tests, with the curve's own assumptions; the order of tests does not matter. */
-    public static BentCurve of(PublishedCurve given, List<IsometricTest> tests) {
+    public static BentCurve of(Prior given, List<IsometricTest> tests) {
         return new BentCurve(given, given.assumptions(), tests);
     }
 

@@ -14,6 +14,7 @@ import counterpull.engine.Require;
 public final class DrawnCurve implements StrengthCurve {
     private final double[] angle;
     private final double[] torque;
+    private final Polyline line;
     private final double logSd;
     private final SpeedLaw speedLaw;
 
@@ -23,6 +24,7 @@ public final class DrawnCurve implements StrengthCurve {
         this.logSd = Require.within(logSd, new Require.Limits(0, 2), "spread of the strength curve", "");
         this.speedLaw = speedLaw;
         checkPoints();
+        line = new Polyline(this.angle, this.torque);
     }
 
     /**
@@ -64,33 +66,17 @@ public final class DrawnCurve implements StrengthCurve {
 
     @Override
     public double held(double at) {
-        int last = angle.length - 1;
-        if (at <= angle[0]) {
-            return torque[0];
-        }
-        if (at >= angle[last]) {
-            return torque[last];
-        }
-        int next = 1;
-        while (angle[next] < at) {
-            next++;
-        }
-        double share = (at - angle[next - 1]) / (angle[next] - angle[next - 1]);
-        return torque[next - 1] + share * (torque[next] - torque[next - 1]);
+        return line.at(at);
     }
 
     @Override
     public AngleRange angles() {
-        return new AngleRange(angle[0], angle[angle.length - 1]);
+        return line.angles();
     }
 
     @Override
     public double peak() {
-        double largest = torque[0];
-        for (double value : torque) {
-            largest = Math.max(largest, value);
-        }
-        return largest;
+        return line.peak();
     }
 
     @Override

@@ -22,9 +22,7 @@ public final class LimbStrength {
     public static LimbStrength published(Physique person) {
         LimbStrength limb = NONE;
         for (Action action : Action.values()) {
-            if (Anderson2007.covers(action)) {
-                limb = limb.with(action, PublishedCurve.of(action, person));
-            }
+            limb = limb.with(action, Prior.of(action, person).orElse(null));
         }
         return limb;
     }

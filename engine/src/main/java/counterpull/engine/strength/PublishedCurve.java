@@ -9,20 +9,18 @@ import counterpull.engine.body.Action;
  * and the band widened (at most by 10 %, halfway); past 72 the oldest group's torque with 1 % more for each year.
  * Passive torque is left out.
  *
- * <p>How people differ in scale is the published standard deviation of C1 over its mean, but never less than 0.21:
- * some groups are a few people, and one printed spread is 2 %. 0.21 is the spread of knee extension per body mass
- * at 80° in 35 men (2.74 ± 0.58 N·m/kg, 2023, doi 10.1016/j.asmr.2023.100861; looked up). Mass, stature and age
+ * <p>How people differ in scale is the published standard deviation of C1 over its mean, but never less than
+ * {@link Prior#LEAST_SPREAD}: some groups are a few people, and one printed spread is 2 %. Mass, stature and age
  * explain less than a third of it (Harbo 2012, abstract looked up), so the number is wide on purpose. The published
  * mean is taken as the middle of the band.
  *
  * <p>Of older people it is a hopeful average: its group over 65 is six people, and their knee extension lies 18 %
  * (men) and 28 % (women) above the mean of all studies (Sarabon 2021; the validation page has the rows). Test them.
  */
-public final class PublishedCurve implements StrengthCurve, SpeedLaw {
+public final class PublishedCurve implements Prior, SpeedLaw {
     private static final String HOPEFUL =
             "; hopeful at this age: its group over 65 is six people, and their knee extension"
                     + " lies 18 % (men) and 28 % (women) above the mean of all studies (Sarabon 2021)";
-    private static final double LEAST_SPREAD = 0.21;
 
     /**
      * Our assumption: the published curve is one cosine arch whose half is 65° to 95° wide, and a person whose best
@@ -120,6 +118,7 @@ public final class PublishedCurve implements StrengthCurve, SpeedLaw {
      * 0.10 at the knee, 0.15 at the ankle, which at half of the peak comes to about what the published standard
      * deviations of C2 and C3 give there.
      */
+    @Override
     public BendAssumptions assumptions() {
         return assumptions;
     }

@@ -18,23 +18,23 @@ class StrengthCurveContractTest {
     static List<StrengthCurve> curves() {
         List<StrengthCurve> curves = new ArrayList<>();
         for (Action action : Action.values()) {
-            if (!Anderson2007.covers(action)) {
-                continue;
-            }
             for (double age : new double[] {18, 21.5, 40, 60, 66, 72, 90}) {
-                curves.add(PublishedCurve.of(action, new Physique(Sex.FEMALE, age, 60, 1.65)));
-                curves.add(PublishedCurve.of(action, new Physique(Sex.MALE, age, 85, 1.82)));
+                curves.add(Prior.of(action, new Physique(Sex.FEMALE, age, 60, 1.65))
+                        .orElseThrow());
+                curves.add(
+                        Prior.of(action, new Physique(Sex.MALE, age, 85, 1.82)).orElseThrow());
             }
             curves.addAll(bent(action));
         }
         curves.add(DrawnCurve.flat(120, new AngleRange(0, 2), 0.1, new SpeedLaw.AnySpeed()));
+        curves.add(DrawnCurve.flat(60, new AngleRange(0, 2), 0.3, new SpeedLaw.OneSpeed(1.2, 0.7)));
         curves.add(DrawnCurve.through(
                 new double[] {0.1, 0.9, 1.0, 1.8}, new double[] {20, 180, 175, 90}, 0, new SpeedLaw.AnySpeed()));
         return curves;
     }
 
     private static List<StrengthCurve> bent(Action action) {
-        PublishedCurve given = PublishedCurve.of(action, new Physique(Sex.FEMALE, 45, 70, 1.70));
+        Prior given = Prior.of(action, new Physique(Sex.FEMALE, 45, 70, 1.70)).orElseThrow();
         double middle = (given.angles().low() + given.angles().high()) / 2;
         IsometricTest weak = new IsometricTest(middle, 0.4 * given.held(middle), 0.121);
         IsometricTest strong = new IsometricTest(middle + 0.3, 1.5 * given.held(middle + 0.3), 0.08);

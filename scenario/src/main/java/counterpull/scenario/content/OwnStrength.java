@@ -7,7 +7,7 @@ import counterpull.engine.body.Side;
 import counterpull.engine.strength.BentCurve;
 import counterpull.engine.strength.IsometricTest;
 import counterpull.engine.strength.LimbStrength;
-import counterpull.engine.strength.PublishedCurve;
+import counterpull.engine.strength.Prior;
 import java.util.List;
 
 /**
@@ -52,7 +52,7 @@ public record OwnStrength(List<StrengthTest> tests, List<OwnCurve> curves, List<
     }
 
     private static BentCurve bent(PublishedStrength published, List<IsometricTest> tests, Action action, Side side) {
-        PublishedCurve curve = published.of(action).orElseThrow(() -> noCurve(action, side));
+        Prior curve = published.of(action).orElseThrow(() -> noCurve(action, side));
         return BentCurve.of(curve, tests);
     }
 
