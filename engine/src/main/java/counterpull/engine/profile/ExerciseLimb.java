@@ -6,6 +6,7 @@ import counterpull.engine.load.Pull;
 import counterpull.engine.load.Share;
 import counterpull.engine.motion.ChainPath;
 import counterpull.engine.motion.Phase;
+import counterpull.engine.planar.Vec;
 import java.util.List;
 
 /** One limb of an exercise: what any limb of a profile tells, and what pulls at it. Read-only. */
@@ -91,5 +92,22 @@ public final class ExerciseLimb extends LimbProfile {
     /** How much of a summand there is: 1, or kg of plates. */
     double amount(Share summand) {
         return summand.amount() == counterpull.engine.load.Amount.PLATES ? plates : 1;
+    }
+
+    /** What weighs or pulls at it, each named once, in the order of the exercise. */
+    public List<String> loads() {
+        return pulls().stream().map(Pull::words).distinct().toList();
+    }
+
+    /** Force of everything of that name on the body, N, for the whole load; without what acts as a couple. */
+    public Vec force(String words, Phase phase, int position) {
+        Vec sum = new Vec(0, 0);
+        for (int p = 0; p < pulls().size(); p++) {
+            Pull pull = pulls().get(p);
+            if (pull.words().equals(words) && !pull.isCouple()) {
+                sum = sum.plus(pull.direction(position).times(size(p, phase, position)));
+            }
+        }
+        return sum;
     }
 }

@@ -158,7 +158,7 @@ public final class ExerciseProfile extends Profile {
         return range.bottom() + (range.top() - range.bottom()) * course.fraction(position);
     }
 
-    /** What its numbers are made of. */
+    @Override
     public ExerciseReasons why() {
         return new ExerciseReasons(this);
     }

@@ -9,15 +9,16 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Answers "why" for the numbers of an exercise's profile. */
-public final class ExerciseReasons {
+public final class ExerciseReasons extends Reasons {
     private static final String NOTATION = "docs/notation.md";
     private final ExerciseProfile profile;
 
     ExerciseReasons(ExerciseProfile profile) {
+        super(profile);
         this.profile = profile;
     }
 
-    /** A joint's torque in the sense of its named action, N·m, term by term. */
+    @Override
     public Why torque(Why.Place at) {
         ExerciseLimb limb = limb(at);
         List<Why.Summand> summands = new ArrayList<>();
@@ -92,17 +93,7 @@ public final class ExerciseReasons {
                 NOTATION + ", what resists");
     }
 
-    /** An effort: torque asked over strength in the action that it asks for. */
-    public Why effort(Why.Place at) {
-        return SharedReasons.effort(limb(at), at);
-    }
-
-    /** The kneecap joint's mean contact stress, Pa; only where the knee is among the joints. */
-    public Why kneecap(Why.Place at) {
-        return SharedReasons.kneecap(limb(at), at);
-    }
-
-    /** A joint's anatomical angle, rad. */
+    @Override
     public Why angle(Why.Place at) {
         ExerciseLimb limb = limb(at);
         List<Why.Input> inputs = new ArrayList<>();

@@ -152,9 +152,9 @@ public final class PressProfile extends Profile {
         return Turnaround.of(this);
     }
 
-    /** What its numbers are made of. */
-    public Reasons why() {
-        return new Reasons(this);
+    @Override
+    public PressReasons why() {
+        return new PressReasons(this);
     }
 
     double[] amounts() {

@@ -24,6 +24,9 @@ public abstract sealed class Profile permits PressProfile, ExerciseProfile {
     /** Driving coordinate at a position: the driver's angle, rad, of the limb that counts the positions, or travel, m. */
     public abstract double driving(int position);
 
+    /** What its numbers are made of. */
+    public abstract Reasons why();
+
     /** Its joints that are computed, proximal first. */
     public List<Joint> joints() {
         return limbs().get(0).joints();

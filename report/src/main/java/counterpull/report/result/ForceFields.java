@@ -16,7 +16,7 @@ final class ForceFields {
                         "whole force",
                         Measure.FORCE,
                         "force of all limbs together on the plate, along the rail",
-                        spot -> spot.profile().force(spot.phase(), spot.position())),
+                        spot -> spot.press().force(spot.phase(), spot.position())),
                 part("force_gravity", "of it weight", Part.GRAVITY),
                 part("force_elastic", "of it rubber", Part.ELASTIC),
                 part("force_friction", "of it friction", Part.FRICTION),
@@ -28,7 +28,7 @@ final class ForceFields {
                         "this limb's force",
                         Measure.FORCE,
                         "this limb's share of the force along the rail",
-                        spot -> spot.leg().force(spot.phase(), spot.position())));
+                        spot -> spot.pressLeg().force(spot.phase(), spot.position())));
     }
 
     private static Field part(String key, String title, Part part) {
@@ -37,7 +37,7 @@ final class ForceFields {
                 title,
                 Measure.FORCE,
                 "part of the whole force that comes from " + part.words(),
-                spot -> spot.profile().force(part, spot.phase(), spot.position()));
+                spot -> spot.press().force(part, spot.phase(), spot.position()));
     }
 
     private static Field limbWeight() {

@@ -1,7 +1,7 @@
 package counterpull.report.result;
 
 import counterpull.engine.jointload.Kneecap;
-import counterpull.engine.profile.PressProfile;
+import counterpull.engine.profile.Profile;
 import counterpull.report.table.Measure;
 import java.util.EnumMap;
 import java.util.List;
@@ -16,7 +16,7 @@ final class KneecapFields {
 
     private KneecapFields() {}
 
-    static List<Field> of(PressProfile profile) {
+    static List<Field> of(Profile profile) {
         return List.of(
                 Field.number(
                         "kneecap_force",

@@ -36,13 +36,13 @@ final class PlaceFields {
                         "travel",
                         Measure.FRACTION,
                         "share of the rail travel from the bottom",
-                        spot -> spot.profile().ground().motion().fraction(spot.position())),
+                        spot -> spot.press().ground().motion().fraction(spot.position())),
                 Field.number(
                         "hip_to_plate",
                         "hip to plate",
                         Measure.LENGTH,
                         "distance from hip to plate surface along the rail",
-                        spot -> spot.profile().plate(spot.position())),
+                        spot -> spot.press().plate(spot.position())),
                 mark(),
                 kneeAngle());
     }
@@ -58,7 +58,7 @@ final class PlaceFields {
                 "tape mark",
                 Measure.LENGTH,
                 "reading of the tape mark on the frame",
-                spot -> spot.profile().mark(spot.position()));
+                spot -> spot.press().mark(spot.position()));
     }
 
     private static Field kneeAngle() {
@@ -67,6 +67,6 @@ final class PlaceFields {
                 "knee bend",
                 Measure.ANGLE,
                 "knee flexion of the limb that counts the positions, 0 = straight",
-                spot -> spot.profile().driving(spot.position()));
+                spot -> spot.press().driving(spot.position()));
     }
 }

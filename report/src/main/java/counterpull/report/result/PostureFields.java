@@ -21,7 +21,7 @@ final class PostureFields {
                     joint.words() + " moment arm",
                     Measure.LENGTH,
                     "distance from the " + joint.words() + " to the line of the contact force, without sign",
-                    spot -> spot.leg().momentArm(joint, spot.phase(), spot.position())));
+                    spot -> spot.pressLeg().momentArm(joint, spot.phase(), spot.position())));
         }
         return fields;
     }

@@ -17,14 +17,14 @@ final class PushFields {
                 "push angle",
                 Measure.ANGLE,
                 "angle of the push from the rail, positive toward head and toes",
-                spot -> spot.leg().pushAngle(spot.phase(), spot.position())));
+                spot -> spot.pressLeg().pushAngle(spot.phase(), spot.position())));
         for (Joint joint : Joint.LEG) {
             fields.add(Field.number(
                     joint.words() + "_torque_per_push_angle",
                     joint.words() + " per degree of push",
                     Measure.TORQUE_PER_ANGLE,
                     "how the " + joint.words() + " torque changes as the push turns toward head and toes",
-                    spot -> spot.leg().torquePerPushAngle(joint, spot.phase(), spot.position())));
+                    spot -> spot.pressLeg().torquePerPushAngle(joint, spot.phase(), spot.position())));
         }
         return fields;
     }

@@ -3,7 +3,7 @@ package counterpull.report.result;
 import counterpull.engine.body.Joint;
 import counterpull.engine.load.Part;
 import counterpull.engine.profile.Limiting;
-import counterpull.engine.profile.PressProfile;
+import counterpull.engine.profile.Profile;
 import counterpull.engine.profile.Why;
 import counterpull.report.table.Measure;
 import java.util.ArrayList;
@@ -15,9 +15,9 @@ import java.util.Optional;
 final class TorqueFields {
     private TorqueFields() {}
 
-    static List<Field> asked(PressProfile profile) {
+    static List<Field> asked(Profile profile) {
         List<Field> fields = new ArrayList<>();
-        for (Joint joint : Joint.LEG) {
+        for (Joint joint : profile.joints()) {
             fields.add(torque(joint));
             fields.add(strength(joint));
             fields.add(band(joint));
@@ -36,9 +36,9 @@ final class TorqueFields {
         return fields;
     }
 
-    static List<Field> parts(PressProfile profile) {
+    static List<Field> parts(Profile profile) {
         List<Field> fields = new ArrayList<>();
-        for (Joint joint : Joint.LEG) {
+        for (Joint joint : profile.joints()) {
             for (Part part : Part.values()) {
                 fields.add(part(joint, part));
             }
@@ -47,12 +47,17 @@ final class TorqueFields {
     }
 
     static Optional<Limiting> limiting(Spot spot) {
-        return spot.profile().limiting(Joint.LEG, spot.phase(), spot.position());
+        return spot.profile().limiting(spot.profile().joints(), spot.phase(), spot.position());
+    }
+
+    /** How a joint's columns begin. */
+    static String key(Joint joint) {
+        return joint.words().replace(' ', '_');
     }
 
     private static Field torque(Joint joint) {
         return Field.number(
-                joint.words() + "_torque",
+                key(joint) + "_torque",
                 joint.words() + " asked",
                 Measure.TORQUE,
                 "torque asked of this limb as " + joint.action().words() + "; negative asks for "
@@ -62,7 +67,7 @@ final class TorqueFields {
 
     private static Field strength(Joint joint) {
         return Field.number(
-                joint.words() + "_strength",
+                key(joint) + "_strength",
                 joint.words() + " has",
                 Measure.TORQUE,
                 "what this limb has, at that angle and speed, of the action that is asked for",
@@ -71,7 +76,7 @@ final class TorqueFields {
 
     private static Field band(Joint joint) {
         return Field.number(
-                joint.words() + "_strength_band",
+                key(joint) + "_strength_band",
                 joint.words() + " band ×÷",
                 Measure.NUMBER,
                 "factor by which the 90 % band of the strength of "
@@ -81,7 +86,7 @@ final class TorqueFields {
 
     private static Field effort(Joint joint) {
         return Field.number(
-                joint.words() + "_effort",
+                key(joint) + "_effort",
                 joint.words() + " effort",
                 Measure.EFFORT,
                 "torque asked over what this limb has of that action; 0 where nothing is known of the opposite action",
@@ -89,7 +94,7 @@ final class TorqueFields {
     }
 
     private static Field part(Joint joint, Part part) {
-        String key = joint.words() + "_torque_" + part.name().toLowerCase(Locale.ROOT);
+        String key = key(joint) + "_torque_" + part.name().toLowerCase(Locale.ROOT);
         return Field.number(
                 key,
                 joint.words() + ": " + part.words(),
