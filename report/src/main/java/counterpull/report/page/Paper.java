@@ -1,0 +1,93 @@
+package counterpull.report.page;
+
+import counterpull.picture.Chart;
+import counterpull.picture.Palette;
+import counterpull.picture.Size;
+import counterpull.picture.View;
+import counterpull.picture.Wording;
+import counterpull.report.Html;
+import counterpull.report.table.Column;
+import counterpull.report.table.Measure;
+import counterpull.report.table.Table;
+import counterpull.report.table.UnitSet;
+import counterpull.scenario.units.Units;
+
+/** A page that is being written: how pictures and tables are put on it, in a reader's units. */
+class Paper {
+    /** Drawn as small as they are shown on a telephone or three in a row on a desk, so that their words stay readable. */
+    private static final Size CHART = new Size(440, 310);
+
+    private static final Size FIGURE = new Size(440, 360);
+    private final Units units;
+    private final Html html = new Html();
+
+    Paper(Units units) {
+        this.units = units;
+    }
+
+    Html html() {
+        return html;
+    }
+
+    Units units() {
+        return units;
+    }
+
+    UnitSet unitSet() {
+        return UnitSet.of(units);
+    }
+
+    /** An SI value with its unit. */
+    String say(Measure measure, double si) {
+        return measure.words(si, unitSet());
+    }
+
+    void chart(Chart chart) {
+        picture(chart.svg(view(CHART)), "");
+    }
+
+    /** A picture that this program drew, with words under it. */
+    void picture(String svg, String caption) {
+        html.open("figure").own(svg);
+        if (!caption.isEmpty()) {
+            html.put("figcaption", caption);
+        }
+        html.close().line();
+    }
+
+    /** How a figure is looked at. */
+    View figureView() {
+        return view(FIGURE);
+    }
+
+    private View view(Size size) {
+        Wording wording = units() == Units.METRIC ? Wording.metric() : Wording.inchPound();
+        return new View(size, Palette.themed(), wording);
+    }
+
+    /** A table in a box of its own that scrolls sideways. */
+    void table(Table table) {
+        html.open("div.scroll", "tabindex", "0").open("table").put("caption", table.title());
+        html.open("thead").open("tr");
+        table.columns().forEach(this::head);
+        html.close().close().open("tbody");
+        for (int row = 0; row < table.rows(); row++) {
+            html.open("tr");
+            for (Column column : table.columns()) {
+                html.put(column.numeric() ? "td.n" : "td.setup", column.shown(row, unitSet()));
+            }
+            html.close().line();
+        }
+        html.close().close().close().line();
+    }
+
+    private void head(Column column) {
+        html.open(column.numeric() ? "th.n" : "th", "scope", "col")
+                .text(column.head().title());
+        String unit = column.unit(unitSet());
+        if (!unit.isEmpty()) {
+            html.text(" ").put("small", unit);
+        }
+        html.close();
+    }
+}
