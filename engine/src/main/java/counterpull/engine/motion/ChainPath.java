@@ -31,7 +31,7 @@ public final class ChainPath implements LimbPath {
         this.chain = chain;
         this.course = course;
         this.senses = List.copyOf(senses);
-        joints = senses.stream().map(JointSense::joint).toList();
+        joints = senses.stream().map(JointSense::joint).sorted().toList();
         direction = bends.direction.clone();
         slope = bends.slope.clone();
         curve = bends.curve.clone();
@@ -86,6 +86,7 @@ public final class ChainPath implements LimbPath {
         return senses;
     }
 
+    /** In the order in which ties go, proximal first: not always the order along the chain, which {@link #senses} has. */
     @Override
     public List<Joint> joints() {
         return joints;
@@ -133,11 +134,12 @@ public final class ChainPath implements LimbPath {
 
     /** Which segment starts at a joint; refused for a joint that is not in the chain. */
     public int index(Joint joint) {
-        int k = joints.indexOf(joint);
-        if (k < 0) {
-            throw new IllegalArgumentException("the " + joint.words() + " is not part of this movement");
+        for (int k = 0; k < senses.size(); k++) {
+            if (senses.get(k).joint() == joint) {
+                return k;
+            }
         }
-        return k;
+        throw new IllegalArgumentException("the " + joint.words() + " is not part of this movement");
     }
 
     /** Points a chain as it is at position i and says how it turns in a phase. */

@@ -10,7 +10,7 @@ import java.util.Optional;
  * A kind of movement: it solves the posture of one limb at every position of a range. New exercises are other numbers for one of
  * these, not new code. Angles rad, lengths m; the plane has x forward (or to the side) and y up.
  */
-public sealed interface Motion permits Hinge {
+public sealed interface Motion permits Hinge, StraightPath, BalancedStand {
     /** Which joint's anatomical angle drives it and counts its positions; empty where travel along a path does. */
     Optional<Joint> driver();
 

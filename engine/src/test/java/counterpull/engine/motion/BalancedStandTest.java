@@ -1,0 +1,197 @@
+package counterpull.engine.motion;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import counterpull.engine.Fault;
+import counterpull.engine.Refusal;
+import counterpull.engine.body.Foot;
+import counterpull.engine.body.Joint;
+import counterpull.engine.planar.Angles;
+import counterpull.engine.planar.Vec;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class BalancedStandTest {
+    private static final double TRUNK = LimbTorques.body().trunk().orElseThrow().length();
+    private static final BodyPoint BAR = new BodyPoint("bar", 2, new Vec(TRUNK, 0.04));
+    private static final BodyPoint HUNG = new BodyPoint("bar in the hands", 2, new Vec(TRUNK, 0));
+
+    private static BalancedStand squat(double ratio, double limit) {
+        return new BalancedStand(new StandDrive.Knee(new AnkleGive(ratio, Angles.radians(limit))), 0.5);
+    }
+
+    private static LimbTorques stand(BalancedStand stand, double bottom, double top, double bar) {
+        return LimbTorques.of(stand, LimbTorques.degrees(bottom, top), 11, LimbTorques.Load.of(0.5, BAR, bar));
+    }
+
+    @Test
+    void theAnkleGivesUpToItsLimitWithARoundCorner() {
+        ChainPath path = stand(squat(0.35, 21), 110, 10, 60).path();
+        // 21° is reached at 60° of knee flexion; the corner spans 58° to 62°
+        for (int i = 0; i < 11; i++) {
+            double knee = 110 - 10 * i;
+            double plain = Math.min(21, 0.35 * knee);
+            // at the corner itself the rounded curve lies 3/16 of the half width times the ratio lower
+            double lower = knee == 60 ? 0.35 * 2 * 3 / 16 : 0;
+            assertThat(Angles.degrees(path.angle(Joint.ANKLE, i))).isCloseTo(plain - lower, within(1e-9));
+        }
+    }
+
+    @Test
+    void theCornerJoinsSmoothly() {
+        AnkleGive give = new AnkleGive(0.4, Angles.radians(20));
+        double corner = Angles.radians(50);
+        double half = Angles.radians(2);
+        Jet low = give.dorsiflexion(corner - half + 1e-9);
+        assertThat(low.value()).isCloseTo(0.4 * (corner - half), within(1e-9));
+        assertThat(low.first()).isCloseTo(0.4, within(1e-12));
+        assertThat(low.second()).isCloseTo(0, within(1e-6));
+        Jet high = give.dorsiflexion(corner + half - 1e-9);
+        assertThat(high.value()).isCloseTo(Angles.radians(20), within(1e-9));
+        assertThat(high.first()).isCloseTo(0, within(1e-12));
+        assertThat(high.second()).isCloseTo(0, within(1e-6));
+        for (double at = corner - half + 0.005; at < corner + half - 0.005; at += 0.003) {
+            // five points are exact for a quartic; rounding leaves 1e-16/h²
+            double h = 1e-3;
+            double[] f = new double[5];
+            for (int k = 0; k < 5; k++) {
+                f[k] = give.dorsiflexion(at + (k - 2) * h).value();
+            }
+            Jet jet = give.dorsiflexion(at);
+            double first = (f[0] - 8 * f[1] + 8 * f[3] - f[4]) / (12 * h);
+            double second = (-f[0] + 16 * f[1] - 30 * f[2] + 16 * f[3] - f[4]) / (12 * h * h);
+            assertThat(jet.first()).isCloseTo(first, within(1e-11));
+            assertThat(jet.second()).isCloseTo(second, within(2e-9));
+        }
+    }
+
+    @Test
+    void tiesGoFromTheHipDownThoughTheChainStartsAtTheAnkle() {
+        BalancedStand stand = squat(0.3, 90);
+        ChainPath path = stand(stand, 90, 10, 60).path();
+        assertThat(stand.joints()).containsExactly(Joint.HIP, Joint.KNEE, Joint.ANKLE);
+        assertThat(path.joints()).isEqualTo(stand.joints());
+        assertThat(path.index(Joint.ANKLE)).isZero();
+        assertThat(path.index(Joint.HIP)).isEqualTo(2);
+    }
+
+    @Test
+    void halfTheBodyOnEachOfTwoLegsIsTheWholeOnOneLegOfTwiceTheWeight() {
+        BalancedStand stand = squat(0.35, 90);
+        LimbTorques two = stand(stand, 100, 15, 80);
+        LimbTorques front = LimbTorques.of(stand, LimbTorques.degrees(100, 15), 11, LimbTorques.Load.of(1, BAR, 80));
+        for (int i = 0; i < 11; i++) {
+            // one leg carries the whole trunk and bar and one leg's own weight: less than twice a half's
+            assertThat(front.ground().at(Phase.HELD, i).upward())
+                    .isLessThan(2 * two.ground().at(Phase.HELD, i).upward())
+                    .isGreaterThan(1.7 * two.ground().at(Phase.HELD, i).upward());
+            assertThat(front.ground().at(Phase.HELD, i).fraction()).isCloseTo(0.5, within(1e-12));
+        }
+    }
+
+    @Test
+    void aBarInFrontKeepsTheTrunkMoreUprightAndAsksLessOfTheHip() {
+        BalancedStand stand = squat(0.35, 90);
+        BodyPoint inFront = new BodyPoint("bar in front", 2, new Vec(TRUNK, -0.1));
+        LimbTorques back = stand(stand, 90, 15, 60);
+        LimbTorques front =
+                LimbTorques.of(stand, LimbTorques.degrees(90, 15), 11, LimbTorques.Load.of(0.5, inFront, 60));
+        for (int i = 0; i < 11; i++) {
+            assertThat(front.path().direction(2, i)).isGreaterThan(back.path().direction(2, i));
+            assertThat(front.path().direction(2, i)).isLessThan(Math.PI / 2 + 0.5);
+        }
+    }
+
+    @Test
+    void inAHipHingeTheHipDrivesAndTheShankBalances() {
+        BalancedStand hinge = new BalancedStand(new StandDrive.Hip(Angles.radians(5), 0.2), 0.5);
+        LimbTorques limb = LimbTorques.of(hinge, LimbTorques.degrees(100, 5), 20, LimbTorques.Load.of(0.5, HUNG, 60));
+        for (int i = 0; i < 20; i++) {
+            double hip = Angles.degrees(limb.path().angle(Joint.HIP, i));
+            assertThat(hip).isCloseTo(100 - 5.0 * i, within(1e-9));
+            assertThat(Angles.degrees(limb.path().angle(Joint.KNEE, i))).isCloseTo(5 + 0.2 * hip, within(1e-9));
+            assertThat(limb.ground().at(Phase.HELD, i).fraction()).isCloseTo(0.5, within(1e-12));
+            assertThat(limb.at(Joint.HIP, Phase.HELD, i))
+                    .as("extension holds the trunk")
+                    .isPositive();
+        }
+        assertThat(hinge.driver()).contains(Joint.HIP);
+        assertThat(limb.path().angle(Joint.ANKLE, 0)).as("hips go back").isLessThan(0.1);
+    }
+
+    private static Refusal refusal(BalancedStand stand, double bottom, double top) {
+        try {
+            stand(stand, bottom, top, 20);
+        } catch (Refusal refusal) {
+            return refusal;
+        }
+        throw new AssertionError("not refused");
+    }
+
+    @Test
+    void whoCannotBalanceIsToldSo() {
+        // a stiff ankle in a deep squat: the hips go farther back than trunk and bar can make up for
+        Refusal refusal = refusal(squat(0.35, 2), 110, 10);
+        assertThat(refusal.fault()).isEqualTo(Fault.OUT_OF_REACH);
+        assertThat(refusal).hasMessageStartingWith("cannot balance: leaning forward");
+        assertThat(refusal.value()).isGreaterThan(refusal.limit());
+        assertThat(refusal.unit()).isEqualTo("kg·m");
+    }
+
+    @Test
+    void anglesOutsideTheDriversRangeAndBadInputAreRefused() {
+        Refusal refusal = refusal(squat(0.35, 90), 175, 10);
+        assertThat(refusal.fault()).isEqualTo(Fault.OUTSIDE_LIMITS);
+        assertThat(refusal.quantity()).isEqualTo("knee flexion at the bottom");
+        assertThatThrownBy(() -> new BalancedStand(new StandDrive.Hip(0, 0), 0.95))
+                .isInstanceOf(Refusal.class);
+        assertThatThrownBy(() -> new AnkleGive(1.2, 1)).isInstanceOf(Refusal.class);
+        assertThatThrownBy(() -> new AnkleGive(0.3, 0)).isInstanceOf(Refusal.class);
+        assertThatThrownBy(() -> new StandDrive.Hip(-0.1, 0)).isInstanceOf(Refusal.class);
+        BodyPoint beyond = new BodyPoint("bar", 3, new Vec(0, 0));
+        assertThatThrownBy(() -> LimbTorques.of(
+                        squat(0.3, 90), LimbTorques.degrees(90, 10), 3, LimbTorques.Load.of(0.5, beyond, 10)))
+                .isInstanceOf(Refusal.class);
+    }
+
+    @Test
+    void aFootThatWouldTipOrLeaveTheGroundIsRefused() {
+        Foot foot = LimbTorques.body().leg().foot();
+        GroundContact good = GroundContact.under(foot, 9.80665, new Vec(10, 700), 40);
+        assertThat(good.standing()).isSameAs(good);
+        // 700 N and 300 N·m put the pressure far beyond the toes
+        assertThatThrownBy(() ->
+                        GroundContact.under(foot, 9.80665, new Vec(0, 700), 300).standing())
+                .isInstanceOfSatisfying(Refusal.class, refusal -> {
+                    assertThat(refusal.fault()).isEqualTo(Fault.CONTACT_LOST);
+                    assertThat(refusal.value()).isGreaterThan(1);
+                    assertThat(refusal.limit()).isEqualTo(1);
+                });
+        assertThatThrownBy(() -> GroundContact.under(foot, 9.80665, new Vec(0, 700), -100)
+                        .standing())
+                .hasMessageContaining("heel");
+        assertThatThrownBy(() ->
+                        GroundContact.under(foot, 9.80665, new Vec(0, -20), 0).standing())
+                .hasMessageContaining("leave the ground");
+    }
+
+    @Test
+    void anyForceOnTheBodyGoesIntoTheGround() {
+        LimbTorques limb = stand(squat(0.35, 90), 90, 10, 0);
+        Foot foot = LimbTorques.body().leg().foot();
+        Ground bare = Ground.of(limb.path(), foot, 9.80665, (loads, motion, phase, i) -> {});
+        Ground pulled = Ground.of(
+                limb.path(),
+                foot,
+                9.80665,
+                (loads, motion, phase, i) -> loads.add(2, motion.armX(2, TRUNK, 0), motion.armY(2, TRUNK, 0), 30, -50));
+        for (Phase phase : List.of(Phase.HELD, Phase.LIFTING)) {
+            GroundContact before = bare.at(phase, 5);
+            GroundContact after = pulled.at(phase, 5);
+            assertThat(after.upward() - before.upward()).isCloseTo(50, within(1e-9));
+            assertThat(after.forward() - before.forward()).isCloseTo(-30, within(1e-9));
+        }
+    }
+}
