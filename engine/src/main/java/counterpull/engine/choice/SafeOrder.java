@@ -1,14 +1,10 @@
 package counterpull.engine.choice;
 
-import counterpull.engine.Constants;
-import counterpull.engine.load.Carriage;
-import counterpull.engine.load.Counterweight;
 import counterpull.engine.load.ElasticLine;
 import counterpull.engine.load.LineSeries;
 import counterpull.engine.load.SledFrame;
 import counterpull.engine.motion.LegOnPlate;
 import counterpull.engine.motion.Phase;
-import counterpull.engine.motion.Ride;
 import counterpull.engine.profile.PressTask;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,7 +13,7 @@ import java.util.List;
  * A safe order to load a setup, all at one resting place (a racking position within the legs' reach, or the bottom stop), the
  * one where the lines are loosest:
  * plates alternately left and right, heaviest first, then the lines, then unrack; unloading is the same backwards. At every step with rubber on, and at every racking and stop position, the
- * carriage must stay down by itself: its weight along the rail at least 1.2 times what the lines pull it up with, friction not
+ * carriage must stay down by itself: its weight along the rail (with a stack's pull) at least 1.2 times what the lines pull it up with, friction not
  * counted and nobody on the sled. And the stop must catch before the pain-free depth if the person lets go.
  */
 public final class SafeOrder {
@@ -220,7 +216,7 @@ public final class SafeOrder {
     private void step(Kind kind, String label, double mark, OnSled on) {
         Check worst = null;
         for (double at : marks) {
-            Check check = new Check(weight(on.plates), pull(on.lines, at), at, on.imbalance);
+            Check check = new Check(task.sled().restingForce(on.plates), pull(on.lines, at), at, on.imbalance);
             if (worst == null || worse(check.pull, worst.pull)) {
                 worst = check;
             }
@@ -231,14 +227,6 @@ public final class SafeOrder {
     // a rubber past its tested length has no known pull: NaN wins over every number, and does not stay down
     private static boolean worse(double pull, double than) {
         return !Double.isNaN(than) && !(pull <= than);
-    }
-
-    private double weight(double plates) {
-        Carriage carriage = task.sled().carriage();
-        double sin = Math.sin(task.sled().rail().angle()) * (task.sled().rail().ride() == Ride.PLATE ? 1 : -1);
-        Counterweight counter = carriage.counterweight();
-        double counterShare = counter.run() == Counterweight.Run.HANGING ? 1 : sin;
-        return Constants.STANDARD_GRAVITY * ((carriage.mass() + plates) * sin - counter.mass() * counterShare);
     }
 
     private double pull(List<ElasticLine> lines, double mark) {

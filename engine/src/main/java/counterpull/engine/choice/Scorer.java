@@ -3,7 +3,6 @@ package counterpull.engine.choice;
 import counterpull.engine.body.Joint;
 import counterpull.engine.jointload.BrechterPowers2002;
 import counterpull.engine.load.AnchorLoads;
-import counterpull.engine.load.Carriage;
 import counterpull.engine.load.LineSeries;
 import counterpull.engine.motion.Phase;
 import counterpull.engine.motion.Ride;
@@ -61,16 +60,15 @@ final class Scorer {
         scales = affine ? scales() : new LimbScale[0];
         double peak =
                 ground.task().tempo().peakNearBottom(ground.motion().stroke().travel());
-        turnPerKilogram = peak;
+        turnPerKilogram = peak * ground.task().sled().feltPerKilogram();
         turnBare = peak * ridingMass(ground.task());
         withLines = bare.clone();
         force = new double[bare.length];
     }
 
     private static double ridingMass(PressTask task) {
-        Carriage carriage = task.sled().carriage();
         double person = task.sled().rail().ride() == Ride.SEAT ? task.person().restOfBody() : 0;
-        return carriage.mass() + carriage.counterweight().mass() + person;
+        return task.sled().feltMass(0) + person;
     }
 
     /** Lays out which joints are named and what their torques may be; whether any limit but the ceiling is stated. */

@@ -3,13 +3,14 @@ package counterpull.engine.elastic;
 import java.util.Arrays;
 
 /**
- * A piecewise cubic through points that never fall, which never falls either and has a continuous slope.
+ * A piecewise cubic through points, with a continuous slope, that between two points rises where they rise, falls where they fall
+ * and never leaves the interval between them. Knots and values in any unit; the integral in their product.
  *
  * <p>Source: Fritsch FN &amp; Carlson RE 1980, SIAM J Numer Anal 17:238–246: slopes from the mean of the two neighbouring
- * secants (the secant itself at an end), zero beside a flat piece, then pulled back into the circle α² + β² ≤ 9. Knots
- * must rise strictly and values must not fall: callers check. Outside the knots the answer is NaN.
+ * secants (the secant itself at an end), zero beside a flat piece and where the points turn from rising to falling, then pulled
+ * back into the circle α² + β² ≤ 9. Knots must rise strictly: callers check. Outside the knots the answer is NaN.
  */
-final class MonotoneCubic {
+public final class MonotoneCubic {
     /** A stretch is a quotient: one that lies past the last knot by rounding alone still belongs to it. */
     private static final double ROUNDING = 1e-12;
 
@@ -18,7 +19,13 @@ final class MonotoneCubic {
     private final double[] slopes;
     private final double[] integrals;
 
-    MonotoneCubic(double[] knots, double[] values) {
+    /**
+     * Through two or more points.
+     *
+     * @param knots where they are, rising strictly
+     * @param values what is there, one for each knot
+     */
+    public MonotoneCubic(double[] knots, double[] values) {
         this.knots = knots.clone();
         this.values = values.clone();
         this.slopes = slopes(knots, values);
@@ -38,7 +45,8 @@ final class MonotoneCubic {
         slopes[0] = secants[0];
         slopes[last] = secants[last - 1];
         for (int i = 1; i < last; i++) {
-            slopes[i] = (secants[i - 1] + secants[i]) / 2;
+            boolean turns = secants[i - 1] * secants[i] < 0;
+            slopes[i] = turns ? 0 : (secants[i - 1] + secants[i]) / 2;
         }
         for (int i = 0; i < last; i++) {
             limit(slopes, i, secants[i]);
@@ -62,11 +70,13 @@ final class MonotoneCubic {
         }
     }
 
-    double last() {
+    /** The last knot. */
+    public double last() {
         return knots[knots.length - 1];
     }
 
-    double value(double x) {
+    /** The value at x; NaN outside the knots. */
+    public double value(double x) {
         int i = piece(x);
         if (i < 0) {
             return Double.NaN;
@@ -77,7 +87,8 @@ final class MonotoneCubic {
         return values[i] + t * (h * slopes[i] + t * (quadratic(i, rise, h) + t * cubic(i, rise, h)));
     }
 
-    double slope(double x) {
+    /** The slope at x; NaN outside the knots. */
+    public double slope(double x) {
         int i = piece(x);
         if (i < 0) {
             return Double.NaN;
@@ -88,8 +99,8 @@ final class MonotoneCubic {
         return slopes[i] + t * (2 * quadratic(i, rise, h) + 3 * t * cubic(i, rise, h)) / h;
     }
 
-    /** The integral from the first knot to x: the sum of the cubics' own. */
-    double integral(double x) {
+    /** The integral from the first knot to x, the sum of the cubics' own; NaN outside the knots. */
+    public double integral(double x) {
         int i = piece(x);
         return i < 0 ? Double.NaN : integrals[i] + pieceIntegral(i, fraction(i, x));
     }
@@ -115,7 +126,7 @@ final class MonotoneCubic {
 
     /** The piece that holds x, −1 outside. */
     private int piece(double x) {
-        if (!(x >= knots[0]) || x > last() * (1 + ROUNDING)) {
+        if (!(x >= knots[0]) || x > last() + ROUNDING * Math.abs(last())) {
             return -1;
         }
         int low = 0;

@@ -7,7 +7,9 @@ import counterpull.engine.load.Counterweight;
 import counterpull.engine.load.ElasticLine;
 import counterpull.engine.load.LineSeries;
 import counterpull.engine.load.Part;
+import counterpull.engine.load.Share;
 import counterpull.engine.load.SledFrame;
+import counterpull.engine.load.StackLine;
 import counterpull.engine.motion.Phase;
 import counterpull.engine.motion.PressMotion;
 import counterpull.engine.motion.Rail;
@@ -21,7 +23,8 @@ import java.util.List;
  *
  * <p>Plate rides: F = m(g sin θ + ẍ) + sgn(ẋ)(f₀ + μ m g cos θ) − (lines along <b>u</b>). Seat rides: F = −Σ mᵢ(g sin θ + aᵢ·u) + the
  * same friction with the person's weight in it + (lines along <b>u</b>), with every body segment at its own acceleration and
- * the hip at −p̈. The loading phases carry their friction also where the speed is zero; held carries none.
+ * the hip at −p̈. A stack's line adds k·m(g + ẍ/R)/R + m_moving·ẍ either way. The loading phases carry their friction also where the
+ * speed is zero; held carries none.
  */
 final class PressTerms {
     private final PressTask task;
@@ -60,7 +63,10 @@ final class PressTerms {
         LegDynamics[] legs = legs();
         limbTerms(legs);
         carriageTerms();
-        plateTerms();
+        if (task.sled().platesRide()) {
+            plateTerms();
+        }
+        task.sled().stack().ifPresent(this::stackTerms);
         if (task.sled().rail().ride() == Ride.SEAT) {
             ridingBody(legs);
         }
@@ -118,6 +124,12 @@ final class PressTerms {
         terms.add(Term.contact(Part.GRAVITY, "plates", each, level(Constants.STANDARD_GRAVITY * sin)));
         terms.add(Term.contact(Part.INERTIA, "plates", each, accelerated(1)));
         terms.add(Term.contact(Part.FRICTION, "friction under the plates", each, opposing(rubbing())));
+    }
+
+    private void stackTerms(StackLine line) {
+        for (Share share : line.pull("stack", opposing(1), accelerated(1))) {
+            terms.add(Term.contact(share.part(), share.label(), share.amount(), share.perUnit()));
+        }
     }
 
     private void ridingBody(LegDynamics[] legs) {

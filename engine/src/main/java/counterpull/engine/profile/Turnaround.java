@@ -1,13 +1,13 @@
 package counterpull.engine.profile;
 
-import counterpull.engine.load.Carriage;
 import counterpull.engine.motion.Phase;
 import counterpull.engine.motion.Ride;
 
 /**
  * What starting and stopping adds near the bottom of the stroke.
  *
- * @param inertialForce the largest |m·a| of what rides in the bottom half of the stroke, N; with full stops m (10/√3) D/T².
+ * @param inertialForce the largest |m·a| of what rides in the bottom half of the stroke, N; with full stops m (10/√3) D/T²;
+ *     a stack counts with m/R².
  *     Where the seat rides, the person without the moving legs counts with it
  * @param total the largest contact force of both moving phases in the bottom half, N
  * @param movingOverHeld the largest ratio of a moving phase's contact force to the held one at the same place, anywhere in
@@ -31,10 +31,7 @@ public record Turnaround(double inertialForce, double total, double movingOverHe
     }
 
     private static double ridingMass(PressProfile profile) {
-        Carriage carriage = profile.task().sled().carriage();
-        double mass = carriage.mass()
-                + carriage.counterweight().mass()
-                + profile.loading().plates();
+        double mass = profile.task().sled().feltMass(profile.loading().plates());
         boolean person = profile.task().sled().rail().ride() == Ride.SEAT;
         return person ? mass + profile.task().person().restOfBody() : mass;
     }

@@ -68,13 +68,30 @@ final class PlainMoment {
 
     /** d/dt of kinetic, gravitational and elastic energy, plus what friction takes, W. */
     double powerStored() {
-        double frictionLoss = sled.friction() * Math.abs(rate(this::plate, time));
-        return rate(this::energy, time) + frictionLoss;
+        double speed = Math.abs(rate(this::plate, time));
+        return rate(this::energy, time) + (sled.friction() + stackFriction()) * speed;
+    }
+
+    /** What the stack's line loses to friction, N: a share of what the stack itself weighs and takes to speed up. */
+    private double stackFriction() {
+        double upward = acceleration(this::plate) * sled.stackRise();
+        return sled.stackFriction() * sled.stackMass() * (PlainSled.G + upward) * sled.stackRise();
+    }
+
+    /** Mass of stack and line as a rider feels it, kg, from their kinetic energy. */
+    private double stackFelt() {
+        return sled.stackMass() * sled.stackRise() * sled.stackRise() + sled.stackMoving();
+    }
+
+    /** How high the stack's energy stands, J. */
+    private double stackHeight(double plate) {
+        return sled.stackMass() * PlainSled.G * plate * sled.stackRise();
     }
 
     double energy(double at) {
         double speed = rate(this::plate, at);
-        double sum = (sled.dead() + sled.carriage.counterweight().mass()) * speed * speed / 2
+        double sum = (sled.dead() + sled.carriage.counterweight().mass() + stackFelt()) * speed * speed / 2
+                + stackHeight(plate(at))
                 + sled.weightEnergy(sled.ridden(plate(at)))
                 + lineEnergy(plate(at));
         for (PlainLeg leg : sled.legs) {
@@ -115,15 +132,15 @@ final class PlainMoment {
 
     /** Contact force along the rail, N: what moves the riding end on by a little, everything on it held rigid. */
     double force() {
-        double mass = sled.dead() + sled.carriage.counterweight().mass();
+        double mass = sled.dead() + sled.carriage.counterweight().mass() + stackFelt();
         double force = mass * acceleration(this::plate)
                 + Stencil.first(this::energyOfPlace, plate(), RAIL_STEP)
-                + phase.sense() * sled.friction();
+                + phase.sense() * (sled.friction() + stackFriction());
         return sled.plateRides ? force : force + ridingLegs();
     }
 
     private double energyOfPlace(double plate) {
-        return sled.weightEnergy(sled.ridden(plate)) + lineEnergy(plate);
+        return sled.weightEnergy(sled.ridden(plate)) + stackHeight(plate) + lineEnergy(plate);
     }
 
     private double ridingLegs() {

@@ -20,7 +20,6 @@ import counterpull.engine.profile.Groundwork;
 import counterpull.engine.profile.Loading;
 import counterpull.engine.profile.PressProfile;
 import counterpull.engine.profile.PressTask;
-import counterpull.engine.profile.Sled;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -80,7 +79,7 @@ final class PlainSearch {
         double mark = task.stance().seat().markAt(plate, task.sled().rail());
         return new PressTask(
                 task.person(),
-                new Sled(task.sled().rail(), task.sled().carriage(), new Stops(mark)),
+                task.sled().with(new Stops(mark)),
                 task.stance(),
                 task.pushing(),
                 task.tempo(),

@@ -4,6 +4,8 @@ import counterpull.engine.Constants;
 import counterpull.engine.load.Carriage;
 import counterpull.engine.load.Counterweight;
 import counterpull.engine.load.ElasticLine;
+import counterpull.engine.load.Loaded;
+import counterpull.engine.load.StackLine;
 import counterpull.engine.motion.Rail;
 import counterpull.engine.motion.Ride;
 import counterpull.engine.motion.SeatSetting;
@@ -130,9 +132,41 @@ final class PlainSled {
         return point[0] * Math.sin(rail.angle()) + point[1] * Math.cos(rail.angle());
     }
 
+    /** Kilograms of the stack; 0 without one. */
+    double stackMass() {
+        return task.sled()
+                .stack()
+                .map(line -> line.stack().mass(task.loading().plates()))
+                .orElse(0.0);
+    }
+
+    /** How far the stack rises for each metre of rail. */
+    double stackRise() {
+        return task.sled().stack().map(line -> 1 / line.ratio()).orElse(0.0);
+    }
+
+    /** Share of the stack's pull that its line's friction takes. */
+    double stackFriction() {
+        return task.sled().stack().map(StackLine::friction).orElse(0.0);
+    }
+
+    /** What moves with the stack's line, kg. */
+    double stackMoving() {
+        return task.sled().stack().map(StackLine::moving).orElse(0.0);
+    }
+
+    /** Chosen plates that ride on the carriage, kg. */
+    private double platesOn() {
+        boolean stacked = task.sled()
+                .stack()
+                .map(line -> line.stack().plates() == Loaded.Plates.HERE)
+                .orElse(false);
+        return stacked ? 0 : task.loading().plates();
+    }
+
     /** What rides besides a person's legs: carriage and plates, and on a riding seat the rest of the body, kg. */
     double dead() {
-        double mass = carriage.mass() + task.loading().plates();
+        double mass = carriage.mass() + platesOn();
         return plateRides ? mass : mass + restOfBody();
     }
 
@@ -146,7 +180,7 @@ final class PlainSled {
 
     /** What presses on the rail, kg. */
     double pressing() {
-        double mass = carriage.mass() + task.loading().plates();
+        double mass = carriage.mass() + platesOn();
         return plateRides ? mass : mass + task.person().mass();
     }
 

@@ -20,7 +20,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /**
- * Random people on random sleds by two routes: the engine, and positions by trigonometry with everything else by numerical
+ * Random people on random sleds, a third of them driven by a stack, by two routes: the engine, and positions by trigonometry with everything else by numerical
  * differentiation (eighth order in time with step seconds/1000; two inside each other for kinetic energy). Held rows have no
  * power; moments near a corner of the movement or a kink of a line are left out, because no stencil sees through them.
  *
@@ -49,7 +49,8 @@ class RailPressCrosscheckTest {
         RandomSled random = new RandomSled(seed);
         List<Case> cases = new ArrayList<>();
         while (cases.size() < SLEDS) {
-            PressTask task = random.next();
+            PressTask drawn = random.next();
+            PressTask task = cases.size() % 3 == 0 ? Stacked.on(drawn, cases.size()) : drawn;
             PlainSled plain = new PlainSled(task);
             boolean fits = task.tempo() instanceof Bounce bounce
                     ? bounce.turnLength(Phase.LIFTING) < plain.top - plain.bottom
@@ -181,7 +182,11 @@ class RailPressCrosscheckTest {
         Carriage carriage = new Carriage(factor * old.mass(), old.counterweight(), old.friction(), old.mostPlates());
         return new PressTask(
                 task.person(),
-                new Sled(task.sled().rail(), carriage, task.sled().stops()),
+                new Sled(
+                        task.sled().rail(),
+                        carriage,
+                        task.sled().stops(),
+                        task.sled().stack()),
                 task.stance(),
                 task.pushing(),
                 task.tempo(),

@@ -62,6 +62,23 @@ class SearchCrosscheckTest {
         assertThat(none).as("questions without an answer").isBetween(5, QUESTIONS - 20);
     }
 
+    /** The same on sleds that a weight stack drives: chosen kilograms are the stack's or ride, as it comes. */
+    @Test
+    void onAStackTheSameSetupsKeepTheLimits() {
+        RandomQuestion random = new RandomQuestion(2029);
+        int feasible = 0;
+        for (int k = 0; k < QUESTIONS / 4; k++) {
+            Question drawn = random.next();
+            Question question =
+                    new Question(Stacked.on(drawn.task(), k), drawn.goal(), drawn.kit(), drawn.strategies());
+            PlainSearch plain = new PlainSearch(question);
+            Choice choice = searched(question, List.of(Strategy.LOAD_ALONE));
+            feasible += plain.feasible.size();
+            compare(choice.ranking(Strategy.LOAD_ALONE).orElseThrow(), plain, "stack question " + k);
+        }
+        assertThat(feasible).as("setups that keep every limit").isGreaterThan(100);
+    }
+
     private static void compare(Ranking ranking, PlainSearch plain, String what) {
         List<PlainSearch.Setup> ours = plain.feasible.stream()
                 .filter(setup -> setup.strategy() == ranking.strategy())

@@ -52,6 +52,7 @@ public enum Code {
     PAST_JOINT_RANGE("past-joint-range"),
     PAST_TESTED_LENGTH("past-tested-length"),
     CONTACT_LOST("contact-lost"),
+    SLACK_STACK("slack-stack"),
     COINCIDENT_POINTS("coincident-points"),
     UNBALANCED_SIDE_PULL("unbalanced-side-pull"),
     OUTSIDE_PUBLISHED_RANGE("outside-published-range"),
