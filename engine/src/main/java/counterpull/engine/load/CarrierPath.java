@@ -6,10 +6,10 @@ import java.util.List;
 
 /**
  * A {@link Carrier} over a whole range. Its load is what something puts on it in the unit that goes with its one coordinate: N·m,
- * counter-clockwise on a lever.
+ * counter-clockwise on a lever; N along the rail, toward the top, on a carriage.
  */
-public sealed interface CarrierPath permits LeverPath {
-    /** The track of a point that is fixed on the part, given in the part's own axes, m. */
+public sealed interface CarrierPath permits LeverPath, RailRun {
+    /** The track of a point that is fixed on the part, given in the part's own axes ({@link OnLever}, {@link OnGuidedMass}), m. */
     PointTrack track(Vec own);
 
     /** The load that a force (N, in plane axes) on such a point is, at position i. */

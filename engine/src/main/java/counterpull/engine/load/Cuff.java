@@ -48,9 +48,8 @@ public record Cuff(int segment, double onLimb) implements Contact {
         double first = limb.turn().first();
         Vec v = limb.from().plus(e.times(onLimb));
         Vec vFirst = limb.slope().plus(e.left().times(onLimb * first));
-        Vec vSecond = limb.curve()
-                .plus(e.left().times(onLimb * limb.turn().second()))
-                .minus(e.times(onLimb * first * first));
+        Vec vSecond =
+                limb.curve().plus(e.left().times(onLimb * limb.turn().second())).minus(e.times(onLimb * first * first));
         double square = v.dot(v);
         double out = Math.sqrt(square);
         double off = requireReach(out, Math.atan2(e.cross(v), e.dot(v)));

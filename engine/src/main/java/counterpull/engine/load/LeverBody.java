@@ -16,7 +16,8 @@ public record LeverBody(double mass, double comRadius, double comOffset, double 
 
     public LeverBody {
         Require.within(mass, new Require.Limits(0, 500), "mass of the lever", "kg");
-        Require.within(comRadius, new Require.Limits(0, 5), "distance of the lever's centre of mass from its pivot", "m");
+        Require.within(
+                comRadius, new Require.Limits(0, 5), "distance of the lever's centre of mass from its pivot", "m");
         Require.finite(comOffset, "angle of the lever's centre of mass from its pad", "rad");
         double least = mass * comRadius * comRadius * (1 - ROUNDING);
         Require.within(inertia, new Require.Limits(least, 1000), "inertia of the lever about its pivot", "kg·m²");

@@ -71,7 +71,8 @@ public final class LeverPath implements CarrierPath {
                     posture.along(),
                     posture.along() <= 0 ? 0 : end,
                     "m",
-                    "the " + frame.words() + " would leave the limb in this range: measure the pivot again, or set it elsewhere");
+                    "the " + frame.words()
+                            + " would leave the limb in this range: measure the pivot again, or set it elsewhere");
         }
         angle[i] = posture.turn().angle();
         slope[i] = posture.turn().first();
@@ -193,7 +194,9 @@ public final class LeverPath implements CarrierPath {
             Vec way = direction(i);
             direction[i] = new double[] {way.x(), way.y()};
             size[i] = perTorque(i);
-            couple[i] = size[i] * (along[i] - at.at().x()) * Vec.unit(path.direction(at.segment(), i)).cross(way);
+            couple[i] = size[i]
+                    * (along[i] - at.at().x())
+                    * Vec.unit(path.direction(at.segment(), i)).cross(way);
         }
         List<Pull> pulls = new ArrayList<>();
         Pull.Holds holds = frame.contact().holds();

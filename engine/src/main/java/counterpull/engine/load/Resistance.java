@@ -18,7 +18,9 @@ public sealed interface Resistance permits
                 MeasuredProfile,
                 GuidedMass,
                 HangingChain,
-                Lever {
+                Lever,
+                CamStack,
+                StretchLine {
     /** What it is, as a person says it. */
     String words();
 

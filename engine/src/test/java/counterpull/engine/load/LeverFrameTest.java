@@ -113,8 +113,8 @@ class LeverFrameTest {
                 });
         Vec before = Vec.unit(path.direction(0, 0)).times(-0.3);
         assertThatThrownBy(() -> new LeverFrame(before, RollerPad.against(0, 0.25)).over(path))
-                .isInstanceOfSatisfying(Refusal.class, refusal -> assertThat(refusal.limit())
-                        .isZero());
+                .isInstanceOfSatisfying(
+                        Refusal.class, refusal -> assertThat(refusal.limit()).isZero());
         assertThatThrownBy(() -> new LeverFrame(new Vec(0, 0), new Cuff(9, 0.25)).over(path))
                 .as("a segment that the chain has not")
                 .isInstanceOf(Refusal.class);

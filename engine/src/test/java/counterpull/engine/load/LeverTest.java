@@ -39,8 +39,8 @@ class LeverTest {
             ChainPath path = levers.swinging();
             double radius = random.between(0, 0.4);
             double mass = random.between(0, 20);
-            LeverBody body = new LeverBody(
-                    mass, radius, random.between(-3, 3), mass * radius * radius + random.between(0, 0.5));
+            LeverBody body =
+                    new LeverBody(mass, radius, random.between(-3, 3), mass * radius * radius + random.between(0, 0.5));
             List<Horn> horns = List.of(
                     new Horn("horn", random.between(0.1, 0.6), random.between(-3, 3), PLATES),
                     new Horn("counterweight", random.between(0.1, 0.6), 3, Loaded.always(random.between(0, 20))));
@@ -141,10 +141,9 @@ class LeverTest {
 
     @Test
     void anInertiaBelowThatOfAPointMassIsRefused() {
-        assertThatThrownBy(() -> new LeverBody(5, 0.4, 0, 0.5))
-                .isInstanceOfSatisfying(Refusal.class, refusal -> {
-                    assertThat(refusal.value()).isEqualTo(0.5);
-                    assertThat(refusal.limit()).isCloseTo(0.792, within(1e-12));
-                });
+        assertThatThrownBy(() -> new LeverBody(5, 0.4, 0, 0.5)).isInstanceOfSatisfying(Refusal.class, refusal -> {
+            assertThat(refusal.value()).isEqualTo(0.5);
+            assertThat(refusal.limit()).isCloseTo(0.792, within(1e-12));
+        });
     }
 }
