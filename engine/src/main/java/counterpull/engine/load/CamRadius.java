@@ -22,7 +22,7 @@ public record CamRadius(List<Reading> readings) {
     private static final double APART = 1e-6;
 
     /**
-     * One reading.
+     * What was measured at one place of the lever.
      *
      * @param angle of the lever, rad, −2π to 2π
      * @param radius m, −1 to 1; positive where the stack rises while the limb lifts, negative where the stack sinks and helps
