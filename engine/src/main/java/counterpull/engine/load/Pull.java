@@ -16,6 +16,7 @@ public final class Pull {
     private final Optional<double[][]> direction;
     private final Holds holds;
     private final List<Share> shares;
+    private final Optional<Carrier> carrier;
 
     /** Which sizes of a pull can be. */
     public enum Holds {
@@ -25,12 +26,19 @@ public final class Pull {
         BOTH_WAYS
     }
 
-    private Pull(String words, BodyPoint at, Optional<double[][]> direction, Holds holds, List<Share> shares) {
+    private Pull(
+            String words,
+            BodyPoint at,
+            Optional<double[][]> direction,
+            Holds holds,
+            List<Share> shares,
+            Optional<Carrier> carrier) {
         this.words = words;
         this.at = at;
         this.direction = direction;
         this.holds = holds;
         this.shares = List.copyOf(shares);
+        this.carrier = carrier;
     }
 
     /**
@@ -43,7 +51,7 @@ public final class Pull {
      * @param shares what its size, N, is made of
      */
     public static Pull force(String words, BodyPoint at, double[][] direction, Holds holds, List<Share> shares) {
-        return new Pull(words, at, Optional.of(direction), holds, shares);
+        return new Pull(words, at, Optional.of(direction), holds, shares, Optional.empty());
     }
 
     /**
@@ -55,7 +63,12 @@ public final class Pull {
      * @param shares what its size, N·m, is made of
      */
     public static Pull couple(String words, BodyPoint at, Holds holds, List<Share> shares) {
-        return new Pull(words, at, Optional.empty(), holds, shares);
+        return new Pull(words, at, Optional.empty(), holds, shares, Optional.empty());
+    }
+
+    /** The same pull, said to reach the body through the one contact of a machine. */
+    Pull through(Carrier machine) {
+        return new Pull(words, at, direction, holds, shares, Optional.of(machine));
     }
 
     /** What pulls, as a person says it. */
@@ -82,6 +95,14 @@ public final class Pull {
     /** Which sizes can be. */
     public Holds holds() {
         return holds;
+    }
+
+    /**
+     * The machine through whose one contact it reaches the body; empty where it acts on the body itself. All forces (not couples)
+     * through equal machines have the same place and direction, and only their sum must be {@linkplain Holds what it can be}.
+     */
+    public Optional<Carrier> carrier() {
+        return carrier;
     }
 
     /** What its size is made of. */

@@ -1,0 +1,56 @@
+package counterpull.engine.load;
+
+import counterpull.engine.motion.Phase;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What each fixed point carries: the vector sum of all lines that end on it, N. A matched pair on points at the sides hangs half on each; on
+ * one point in the middle both halves hang together and their sideways pulls cancel.
+ *
+ * @param point the fixed point
+ * @param most the largest load over the range and all phases, N
+ * @param position where that is
+ */
+public record FixedPointLoads(FixedPoint point, double most, int position) {
+    /** The loads of all fixed points in use. */
+    public static List<FixedPointLoads> of(List<StretchSeries> lines, int positions) {
+        List<FixedPoint> points = new ArrayList<>();
+        for (StretchSeries line : lines) {
+            for (LineEnd end : List.of(line.line().from(), line.line().to())) {
+                if (end instanceof FixedPoint point && !points.contains(point)) {
+                    points.add(point);
+                }
+            }
+        }
+        List<FixedPointLoads> loads = new ArrayList<>();
+        points.forEach(point -> loads.add(most(point, lines, positions)));
+        return loads;
+    }
+
+    private static FixedPointLoads most(FixedPoint point, List<StretchSeries> lines, int positions) {
+        double most = -1;
+        int where = 0;
+        for (Phase phase : Phase.values()) {
+            for (int i = 0; i < positions; i++) {
+                double load = at(point, lines, phase, i);
+                if (load > most) {
+                    most = load;
+                    where = i;
+                }
+            }
+        }
+        return new FixedPointLoads(point, most, where);
+    }
+
+    private static double at(FixedPoint point, List<StretchSeries> lines, Phase phase, int i) {
+        double[] sum = new double[3];
+        for (StretchSeries line : lines) {
+            double[] more = line.on(point, phase, i);
+            for (int axis = 0; axis < sum.length; axis++) {
+                sum[axis] += more[axis];
+            }
+        }
+        return Math.sqrt(sum[0] * sum[0] + sum[1] * sum[1] + sum[2] * sum[2]);
+    }
+}

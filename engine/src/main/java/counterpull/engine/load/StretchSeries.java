@@ -1,0 +1,249 @@
+package counterpull.engine.load;
+
+import counterpull.engine.Fault;
+import counterpull.engine.Refusal;
+import counterpull.engine.elastic.Strand;
+import counterpull.engine.motion.ChainPath;
+import counterpull.engine.motion.Course;
+import counterpull.engine.motion.Phase;
+import counterpull.engine.motion.PointTrack;
+import counterpull.engine.planar.Vec;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * One {@link StretchLine} over a whole range: its points, path, rubber length, looseness and what one strand pulls. Lengths m, forces N
+ * per strand. Looseness = L₀ + w − P, positive loose, negative pre-stretched. Read-only once made.
+ */
+public final class StretchSeries {
+    private final StretchLine line;
+    private final Course course;
+    private final PointTrack from;
+    private final PointTrack to;
+    private final double[] path;
+    private final double[] growth;
+    private final double[] runOut;
+    private final double[] lengthening;
+    private final double[] shortening;
+    private final double[] fromAside;
+    private final double[] toAside;
+    private final List<Vec> fromEnd = new ArrayList<>();
+    private final List<Vec> toEnd = new ArrayList<>();
+
+    StretchSeries(StretchLine line, ChainPath limb) {
+        this.line = line;
+        course = limb.course();
+        from = line.from().track(limb);
+        to = line.to().track(limb);
+        int n = limb.positions();
+        path = new double[n];
+        growth = new double[n];
+        runOut = new double[n];
+        fromAside = new double[n];
+        toAside = new double[n];
+        lengthening = new double[n];
+        shortening = new double[n];
+        double between = betweenGuides();
+        for (int i = 0; i < n; i++) {
+            place(i, between);
+        }
+        double[] length = new double[n];
+        for (int i = 0; i < n; i++) {
+            length[i] = rubberLength(i);
+        }
+        line.strand().forces(length, lengthening, shortening);
+    }
+
+    private double betweenGuides() {
+        double sum = 0;
+        for (int k = 1; k < line.guides().size(); k++) {
+            Guide near = line.guides().get(k - 1);
+            Guide far = line.guides().get(k);
+            sum += length(far.at().minus(near.at()), far.lateral() - near.lateral());
+        }
+        return sum;
+    }
+
+    private void place(int i, double between) {
+        List<Guide> guides = line.guides();
+        boolean straight = guides.isEmpty();
+        Vec first = straight ? to.at(i) : guides.get(0).at();
+        Vec last = straight ? from.at(i) : guides.get(guides.size() - 1).at();
+        double near = length(first.minus(from.at(i)), asideOf(true));
+        double far = length(last.minus(to.at(i)), asideOf(false));
+        Vec towardFirst = first.minus(from.at(i)).times(1 / near);
+        Vec towardLast = last.minus(to.at(i)).times(1 / far);
+        fromAside[i] = asideOf(true) / near;
+        toAside[i] = asideOf(false) / far;
+        path[i] = straight ? near : near + between + far;
+        fromEnd.add(towardFirst);
+        toEnd.add(towardLast);
+        runOut[i] = -towardLast.dot(to.slope(i));
+        growth[i] = runOut[i] - towardFirst.dot(from.slope(i));
+    }
+
+    /** How far to the side the next point of the line lies from one of its ends, m. */
+    private double asideOf(boolean atFrom) {
+        List<Guide> guides = line.guides();
+        double start = line.from().lateral();
+        double end = line.to().lateral();
+        if (guides.isEmpty()) {
+            return atFrom ? end - start : start - end;
+        }
+        return atFrom
+                ? guides.get(0).lateral() - start
+                : guides.get(guides.size() - 1).lateral() - end;
+    }
+
+    private double length(Vec inPlane, double aside) {
+        double length = Math.sqrt(inPlane.dot(inPlane) + aside * aside);
+        if (length < 1e-9) {
+            throw new Refusal(
+                    Fault.COINCIDENT_POINTS,
+                    "straight piece of the " + line.name(),
+                    length,
+                    0,
+                    "m",
+                    "two points of the " + line.name()
+                            + " meet in this range, so it has no direction there: use another hook");
+        }
+        return length;
+    }
+
+    /** The line itself. */
+    public StretchLine line() {
+        return line;
+    }
+
+    /** One of its strands. */
+    public Strand strand() {
+        return line.strand();
+    }
+
+    /** Its points in the plane at position i: from, guides, to; m from the fixed joint. */
+    public List<Vec> points(int i) {
+        List<Vec> points = new ArrayList<>();
+        points.add(from.at(i));
+        line.guides().forEach(guide -> points.add(guide.at()));
+        points.add(to.at(i));
+        return points;
+    }
+
+    /** Whole path at position i, m. */
+    public double path(int i) {
+        return path[i];
+    }
+
+    /** d(path)/dx: positive where it grows toward the top. */
+    public double growth(int i) {
+        return growth[i];
+    }
+
+    /** Length left for the rubber, P − w, m; below natural length it hangs loose. */
+    public double rubberLength(int i) {
+        return path[i] - line.deadLength();
+    }
+
+    /** Rubber length over natural length; below 1 the line is loose. */
+    public double stretch(int i) {
+        return rubberLength(i) / strand().naturalLength();
+    }
+
+    /** Looseness L₀ + w − P at position i, m: positive loose, negative pre-stretched. */
+    public double looseness(int i) {
+        return strand().naturalLength() + line.deadLength() - path[i];
+    }
+
+    /** Pull of one strand where the rubber hangs, N; NaN past the tested length. */
+    public double tension(Phase phase, int i) {
+        return phase.sense() * growth[i] < 0 ? shortening[i] : lengthening[i];
+    }
+
+    /** Pull of one strand on the other end, beyond the guides, N. */
+    public double tensionAtTo(Phase phase, int i) {
+        double factor = 1;
+        double running = Math.signum(phase.sense() * runOut[i]);
+        for (Guide guide : line.guides()) {
+            factor *= 1 + running * guide.loss();
+        }
+        return tension(phase, i) * factor;
+    }
+
+    /** Power that one strand's rubber and guides turn into heat, W, zero or more. */
+    double lost(Phase phase, int i) {
+        double speed = course.speed(phase, i);
+        double inRubber =
+                phase.sense() * growth[i] < 0 ? (lengthening[i] - shortening[i]) * Math.abs(growth[i] * speed) : 0;
+        return inRubber + (tensionAtTo(phase, i) - tension(phase, i)) * runOut[i] * speed;
+    }
+
+    /** At the from end, along the line: in-plane part of the unit vector, by position. */
+    List<Vec> fromEnd() {
+        return fromEnd;
+    }
+
+    /** At the to end, along the line back: in-plane part of the unit vector, by position. */
+    List<Vec> toEnd() {
+        return toEnd;
+    }
+
+    /** The longest rubber length of the range, m. */
+    public double longest() {
+        double most = rubberLength(0);
+        for (int i = 1; i < path.length; i++) {
+            most = Math.max(most, rubberLength(i));
+        }
+        return most;
+    }
+
+    /** Whether the line tightens anywhere in the range. */
+    public boolean tightens() {
+        return longest() > strand().naturalLength();
+    }
+
+    /** Refuses a line that passes its tested length somewhere in the range. */
+    public StretchSeries withinTestedLength() {
+        double longest = longest();
+        double limit = strand().maxLength();
+        if (longest > limit) {
+            throw new Refusal(
+                    Fault.PAST_TESTED_LENGTH,
+                    "longest rubber length of the " + line.name(),
+                    longest,
+                    limit,
+                    "m",
+                    line.rubber().tag()
+                            + " would be stretched past its tested length in this range: use another hook, more "
+                            + "dead length or a longer piece");
+        }
+        return this;
+    }
+
+    /**
+     * What one fixed end of it carries at position i, N: all strands, or half of them where a matched pair hangs on a point at each side;
+     * 0 where the line does not end on that point.
+     */
+    double[] on(FixedPoint point, Phase phase, int i) {
+        double[] sum = new double[3];
+        if (line.from().equals(point)) {
+            carry(sum, fromEnd.get(i), fromAside[i], line.strands() * tension(phase, i));
+        }
+        if (line.to().equals(point)) {
+            carry(sum, toEnd.get(i), toAside[i], line.strands() * tensionAtTo(phase, i));
+        }
+        return sum;
+    }
+
+    private void carry(double[] sum, Vec toward, double aside, double pull) {
+        boolean half = line.pieces().placement() == Placement.MATCHED_PAIR && fixedAside();
+        double share = half ? pull / 2 : pull;
+        sum[0] += share * toward.x();
+        sum[1] += share * toward.y();
+        sum[2] += half ? share * aside : 0;
+    }
+
+    private boolean fixedAside() {
+        LineEnd fixed = line.from().moves() ? line.to() : line.from();
+        return fixed.lateral() != 0;
+    }
+}
