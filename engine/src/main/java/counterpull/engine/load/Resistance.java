@@ -12,15 +12,8 @@ import java.util.List;
  * −Σ size · direction · velocity of the point (couples: times the segment's turning), equals d(stored + kinetic)/dt + lost of its
  * {@link Ledger}; held, it carries neither inertia nor friction.
  */
-public sealed interface Resistance permits
-                DeadWeight,
-                Cable,
-                MeasuredProfile,
-                GuidedMass,
-                HangingChain,
-                Lever,
-                CamStack,
-                StretchLine {
+public sealed interface Resistance
+        permits DeadWeight, Cable, MeasuredProfile, GuidedMass, HangingChain, Lever, CamStack, StretchLine {
     /** What it is, as a person says it. */
     String words();
 

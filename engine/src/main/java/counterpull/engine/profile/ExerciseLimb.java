@@ -5,9 +5,11 @@ import counterpull.engine.load.Part;
 import counterpull.engine.load.Pull;
 import counterpull.engine.load.Share;
 import counterpull.engine.motion.ChainPath;
+import counterpull.engine.motion.Ground;
 import counterpull.engine.motion.Phase;
 import counterpull.engine.planar.Vec;
 import java.util.List;
+import java.util.Optional;
 
 /** One limb of an exercise: what any limb of a profile tells, and what pulls at it. Read-only. */
 public final class ExerciseLimb extends LimbProfile {
@@ -16,6 +18,7 @@ public final class ExerciseLimb extends LimbProfile {
     private final double plates;
     private final double[] torque;
     private final Grid grid;
+    private final Optional<Ground> ground;
 
     ExerciseLimb(Limb limb, Capacity capacity, int index, Load load) {
         super(limb, capacity, index);
@@ -24,6 +27,7 @@ public final class ExerciseLimb extends LimbProfile {
         plates = load.plates();
         grid = capacity.grid();
         torque = terms.torques(share, plates);
+        ground = load.stand().map(stand -> stand.under(this));
     }
 
     /**
@@ -32,8 +36,9 @@ public final class ExerciseLimb extends LimbProfile {
      * @param terms its terms
      * @param share fraction of every pull that it bears
      * @param plates chosen plates, kg
+     * @param stand the foot on the ground; empty where the limb does not stand
      */
-    record Load(ChainTerms terms, double share, double plates) {}
+    record Load(ChainTerms terms, double share, double plates, Optional<StandOnGround> stand) {}
 
     @Override
     public ChainPath path() {
@@ -43,6 +48,11 @@ public final class ExerciseLimb extends LimbProfile {
     @Override
     public double torque(Joint joint, Phase phase, int position) {
         return torque[grid.jointCell(joint, phase, position)];
+    }
+
+    /** What the ground does to its foot; empty where it does not stand. */
+    public Optional<Ground> ground() {
+        return ground;
     }
 
     /** What pulls at it, for the whole load. */

@@ -1,14 +1,13 @@
 package counterpull.engine.profile;
 
-import counterpull.engine.Fault;
-import counterpull.engine.Refusal;
 import counterpull.engine.body.Joint;
 import counterpull.engine.load.Pull;
 import counterpull.engine.load.Resistance;
+import counterpull.engine.motion.BalancedStand;
 import counterpull.engine.motion.ChainPath;
 import counterpull.engine.motion.Course;
+import counterpull.engine.motion.Ground;
 import counterpull.engine.motion.Motion;
-import counterpull.engine.motion.Phase;
 import counterpull.engine.motion.WorkingRange;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,10 +17,10 @@ import java.util.Optional;
  * What one exercise asks of one person, over phases and positions (bottom first), beside what they have. A pure function of its task;
  * read-only.
  *
- * <p>Refuses a posture past a joint's own range, and a setup in which a line goes slack or a pad loses contact anywhere.
+ * <p>Refuses a posture past a joint's own range, and a setup in which a line goes slack, a pad loses
+ * contact or a foot tips anywhere.
  */
 public final class ExerciseProfile extends Profile {
-    private static final double TOUCH = 1e-9;
     private final ExerciseTask task;
     private final WorkingRange range;
     private final Course course;
@@ -89,38 +88,18 @@ public final class ExerciseProfile extends Profile {
         }
         Limb limb = task.person().limbs().get(index);
         ChainTerms terms = ChainTerms.of(path, capacity.grid(), pulls, gravity);
-        return new ExerciseLimb(limb, capacity, index, new ExerciseLimb.Load(terms, share(limb), task.plates()));
+        Optional<StandOnGround> stand = task.exercise().motion() instanceof BalancedStand
+                ? Optional.of(new StandOnGround(limb.leg().foot(), gravity))
+                : Optional.empty();
+        return new ExerciseLimb(limb, capacity, index, new ExerciseLimb.Load(terms, share(limb), task.plates(), stand));
     }
 
     private ExerciseProfile held() {
         for (ExerciseLimb limb : limbs) {
-            for (int p = 0; p < limb.pulls().size(); p++) {
-                held(limb, p);
-            }
+            new Contacts(limb, positions()).hold(this::where);
+            limb.ground().ifPresent(Ground::standing);
         }
         return this;
-    }
-
-    private void held(ExerciseLimb limb, int pull) {
-        Pull looked = limb.pulls().get(pull);
-        if (looked.holds() == Pull.Holds.BOTH_WAYS) {
-            return;
-        }
-        for (Phase phase : Phase.values()) {
-            for (int i = 0; i < positions(); i++) {
-                double size = limb.size(pull, phase, i);
-                if (size < -TOUCH) {
-                    throw new Refusal(
-                            Fault.CONTACT_LOST,
-                            looked.words() + " " + phase.words() + " " + where(i),
-                            size,
-                            0,
-                            looked.isCouple() ? "N·m" : "N",
-                            looked.words() + " would go slack or lose contact " + where(i) + " while " + phase.words()
-                                    + ": use another load, a slower tempo or a shorter range");
-                }
-            }
-        }
     }
 
     /** What it was computed from. */

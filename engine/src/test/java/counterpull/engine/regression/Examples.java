@@ -36,7 +36,7 @@ public final class Examples {
 
     /** Example B's leg: stature 1.75 m, 80 kg, Dempster/Winter, Drillis and Contini. */
     public static Leg leg() {
-        return new Anthropometry(new DempsterWinter(), Sex.MALE, 1.75, 80, MeasuredLengths.none()).leg();
+        return body().leg();
     }
 
     /** Example B's person: two equal limbs, knee 90° to 10°. */
@@ -47,11 +47,23 @@ public final class Examples {
         return new Person(80, List.of(left, right));
     }
 
+    /** Example B's body: stature 1.75 m, 80 kg, Dempster/Winter, Drillis and Contini. */
+    public static Anthropometry body() {
+        return new Anthropometry(new DempsterWinter(), Sex.MALE, 1.75, 80, MeasuredLengths.none());
+    }
+
     /** Example B's person with one limb at work, over a range of its driving coordinate. */
     public static Person alone(WorkingRange range) {
-        Anthropometry body = new Anthropometry(new DempsterWinter(), Sex.MALE, 1.75, 80, MeasuredLengths.none());
-        Limb limb = new Limb(Side.LEFT, body.side(), 1, range, JointRanges.open(), LimbStrength.none());
-        return new Person(80, List.of(limb));
+        return new Person(80, List.of(limb(Side.LEFT, 1, range)));
+    }
+
+    /** Example B's person with both limbs at work, sharing equally. */
+    public static Person both(WorkingRange range) {
+        return new Person(80, List.of(limb(Side.LEFT, 0.5, range), limb(Side.RIGHT, 0.5, range)));
+    }
+
+    private static Limb limb(Side side, double share, WorkingRange range) {
+        return new Limb(side, body().side(), share, range, JointRanges.open(), LimbStrength.none());
     }
 
     /** Example B's sled: 45°, carriage 40 kg, f₀ 15 N, μ 0.02. */
