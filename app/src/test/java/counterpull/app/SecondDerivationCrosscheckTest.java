@@ -10,7 +10,7 @@ import counterpull.engine.choice.Verdict;
 import counterpull.engine.profile.PressProfile;
 import counterpull.engine.profile.Turnaround;
 import counterpull.report.result.ResultJson;
-import counterpull.scenario.Scenario;
+import counterpull.scenario.PressScenario;
 import counterpull.scenario.read.ScenarioReader;
 import counterpull.scenario.tree.Source;
 import java.io.IOException;
@@ -56,7 +56,7 @@ class SecondDerivationCrosscheckTest {
                 "35-least-hip-half-known"
             })
     void everyNumberIsTheSame(String name) throws IOException {
-        Scenario scenario = scenario(text(name));
+        PressScenario scenario = scenario(text(name));
         PressProfile profile = PressProfile.of(scenario.task());
         ReferenceTable reference = ReferenceTable.read(FOLDER.resolve(name + ".csv"));
         assertThat(reference.rows().size()).as("rows of %s", name).isGreaterThanOrEqualTo(15);
@@ -104,10 +104,10 @@ class SecondDerivationCrosscheckTest {
         return Files.readString(FOLDER.resolve(name + ".yaml"));
     }
 
-    private static Scenario scenario(String text) {
+    private static PressScenario scenario(String text) {
         ScenarioReader.Result result = ScenarioReader.read(List.of(Source.of("scenario.yaml", text)));
         assertThat(result.problems().lines()).isEmpty();
-        return result.scenario().orElseThrow();
+        return result.press().orElseThrow();
     }
 
     private static List<String> differences(ReferenceTable reference, PressProfile profile) throws IOException {

@@ -10,7 +10,7 @@ import counterpull.engine.choice.Verdict;
 import counterpull.engine.profile.PressProfile;
 import counterpull.engine.profile.PressTask;
 import counterpull.report.PlateStack.Horn;
-import counterpull.scenario.Scenario;
+import counterpull.scenario.PressScenario;
 import counterpull.scenario.content.Loaded;
 import counterpull.scenario.units.Dimension;
 import counterpull.scenario.units.Quantity;
@@ -23,13 +23,13 @@ import java.util.TreeMap;
 
 /** A setup that a person wrote down themselves: its plates are named from the kit where it has them. */
 final class ByHand {
-    private final Scenario scenario;
+    private final PressScenario scenario;
 
-    private ByHand(Scenario scenario) {
+    private ByHand(PressScenario scenario) {
         this.scenario = scenario;
     }
 
-    static Setup of(String name, Scenario scenario) {
+    static Setup of(String name, PressScenario scenario) {
         return new ByHand(scenario).setup(name);
     }
 

@@ -4,7 +4,7 @@ import counterpull.engine.Require;
 import counterpull.engine.choice.Choice;
 import counterpull.engine.choice.Goal;
 import counterpull.report.table.UnitSet;
-import counterpull.scenario.Scenario;
+import counterpull.scenario.PressScenario;
 import counterpull.scenario.units.Units;
 import java.util.List;
 import java.util.Optional;
@@ -20,7 +20,7 @@ import java.util.Optional;
  * @param units the reader's units
  */
 public record Findings(
-        Heading heading, Scenario scenario, List<Setup> chosen, Others others, SessionPlan plan, Units units) {
+        Heading heading, PressScenario scenario, List<Setup> chosen, Others others, SessionPlan plan, Units units) {
     public Findings {
         chosen = List.copyOf(chosen);
         Require.within(chosen.size(), new Require.Limits(1, 2), "chosen setups", "");

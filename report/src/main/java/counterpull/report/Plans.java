@@ -1,6 +1,6 @@
 package counterpull.report;
 
-import counterpull.scenario.Scenario;
+import counterpull.scenario.PressScenario;
 import counterpull.scenario.content.Plan;
 
 /** A scenario's plan with warm-up steps from the same plates. */
@@ -8,7 +8,7 @@ public final class Plans {
     private Plans() {}
 
     /** The dose that the scenario states, warm-up steps worked out for a setup, plain reasons to stop. */
-    public static SessionPlan of(Scenario scenario, Setup setup) {
+    public static SessionPlan of(PressScenario scenario, Setup setup) {
         Plan plan = scenario.wanted().plan();
         SessionPlan.Dose dose =
                 new SessionPlan.Dose(plan.sets(), plan.repetitions(), plan.repetitionsLeft(), plan.rest());

@@ -7,7 +7,7 @@ import counterpull.engine.choice.SafeOrder;
 import counterpull.engine.choice.Verdict;
 import counterpull.engine.load.LineSeries;
 import counterpull.engine.profile.PressProfile;
-import counterpull.scenario.Scenario;
+import counterpull.scenario.PressScenario;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -33,11 +33,11 @@ public record Setup(String name, PressProfile profile, Plates plates, Verdict ve
     }
 
     /** A setup that the search returned for a scenario. */
-    public static Setup of(String name, Candidate candidate, Scenario scenario) {
+    public static Setup of(String name, Candidate candidate, PressScenario scenario) {
         return of(name, candidate, candidate.profile(), scenario);
     }
 
-    private static Setup of(String name, Candidate candidate, PressProfile profile, Scenario scenario) {
+    private static Setup of(String name, Candidate candidate, PressProfile profile, PressScenario scenario) {
         Kit kit = scenario.kit();
         return new Setup(
                 name,
@@ -48,7 +48,7 @@ public record Setup(String name, PressProfile profile, Plates plates, Verdict ve
     }
 
     /** A setup that the search judged and threw out; its profile may have lost contact somewhere. */
-    public static Setup judged(String name, Candidate candidate, Scenario scenario) {
+    public static Setup judged(String name, Candidate candidate, PressScenario scenario) {
         List<LineSeries> lines = new ArrayList<>();
         candidate.lines().forEach(line -> lines.add(candidate.place().ground().series(line)));
         PressProfile profile = PressProfile.onGround(candidate.place().ground().with(lines), candidate.loading());
@@ -56,7 +56,7 @@ public record Setup(String name, PressProfile profile, Plates plates, Verdict ve
     }
 
     /** What is on the machine today in a scenario, or what a person put together there by hand. */
-    public static Setup today(String name, Scenario scenario) {
+    public static Setup today(String name, PressScenario scenario) {
         return ByHand.of(name, scenario);
     }
 }

@@ -5,7 +5,7 @@ import counterpull.engine.choice.Choice;
 import counterpull.engine.choice.Question;
 import counterpull.engine.choice.Search;
 import counterpull.engine.choice.Strategy;
-import counterpull.scenario.Scenario;
+import counterpull.scenario.PressScenario;
 import counterpull.scenario.read.ScenarioReader;
 import counterpull.scenario.tree.Source;
 import counterpull.scenario.units.Units;
@@ -25,7 +25,7 @@ public final class Demo {
 
     /** The example's text. */
     public static String text() {
-        try (InputStream in = Scenario.class.getResourceAsStream("/counterpull/scenario/example.yaml")) {
+        try (InputStream in = PressScenario.class.getResourceAsStream("/counterpull/scenario/example.yaml")) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8)
                     .replace("further stops to try: 1", "further stops to try: 0")
                     .replace("seats to try: [back 2, back 3]", "seats to try: [back 2]");
@@ -40,16 +40,16 @@ public final class Demo {
     }
 
     /** A scenario's text as a scenario. */
-    public static Scenario scenario(String yaml) {
+    public static PressScenario scenario(String yaml) {
         ScenarioReader.Result result = ScenarioReader.read(List.of(Source.of("example.yaml", yaml)));
-        return result.scenario()
+        return result.press()
                 .orElseThrow(
                         () -> new IllegalStateException(result.problems().all().toString()));
     }
 
     /** A scenario searched to its end, its best setup chosen. */
     public static Findings findings(String yaml, Units units) {
-        Scenario scenario = scenario(yaml);
+        PressScenario scenario = scenario(yaml);
         Choice choice = choice(scenario);
         Setup today = Setup.today("today", scenario);
         Setup chosen =
@@ -59,17 +59,17 @@ public final class Demo {
 
     /** The same with what is on the machine as the chosen setup; nothing searched. */
     public static Findings asLoaded(String yaml, Units units) {
-        Scenario scenario = scenario(yaml);
+        PressScenario scenario = scenario(yaml);
         return of(scenario, Setup.today("chosen", scenario), Findings.Others.none(), units);
     }
 
-    private static Findings of(Scenario scenario, Setup chosen, Findings.Others others, Units units) {
+    private static Findings of(PressScenario scenario, Setup chosen, Findings.Others others, Units units) {
         Heading heading = new Heading(
                 "example", scenario.client().name(), scenario.machine().name(), LocalDate.of(2026, 11, 25), "0.1.0");
         return new Findings(heading, scenario, List.of(chosen), others, Plans.of(scenario, chosen), units);
     }
 
-    static Choice choice(Scenario scenario) {
+    static Choice choice(PressScenario scenario) {
         List<Strategy> strategies =
                 List.of(Strategy.LOAD_ALONE, Strategy.RELIEVE_LOW, Strategy.ADD_HIGH, Strategy.BOTH);
         Search search = new Search(new Question(scenario.task(), scenario.goal(), scenario.kit(), strategies));

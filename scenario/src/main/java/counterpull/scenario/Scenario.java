@@ -1,102 +1,29 @@
 package counterpull.scenario;
 
 import counterpull.engine.body.Side;
-import counterpull.engine.choice.Goal;
-import counterpull.engine.choice.Kit;
-import counterpull.engine.choice.Racking;
 import counterpull.engine.motion.Tempo;
-import counterpull.engine.profile.Limb;
 import counterpull.engine.profile.Person;
-import counterpull.engine.profile.PressTask;
-import counterpull.scenario.content.Bounds;
+import counterpull.scenario.content.About;
 import counterpull.scenario.content.Client;
 import counterpull.scenario.content.ClientLimb;
-import counterpull.scenario.content.Exercise;
-import counterpull.scenario.content.Loaded;
-import counterpull.scenario.content.Machine;
-import counterpull.scenario.content.Plan;
-import counterpull.scenario.content.Room;
-import counterpull.scenario.content.Target;
-import java.util.List;
 import java.util.Optional;
 
-/**
- * Everything that a scenario says, in SI: names, what the engine computes from, and the plan. Two scenarios that say the
- * same are equal.
- *
- * @param client who
- * @param machine on what
- * @param exercise doing what
- * @param loaded against what today
- * @param tempo how fast
- * @param wanted target, plan and limits
- * @param room from which kit
- */
-public record Scenario(
-        Client client, Machine machine, Exercise exercise, Loaded loaded, Tempo tempo, Wanted wanted, Room room) {
+/** Everything that a scenario says, in SI. Two scenarios that say the same are equal. */
+public sealed interface Scenario permits PressScenario, ExerciseScenario {
+    /** What the exercise's author says about it; empty where nothing is said. */
+    Optional<About> about();
 
-    /**
-     * What is wanted and what must not be passed.
-     *
-     * @param target effort along the range
-     * @param plan sets and repetitions
-     * @param bounds hard limits
-     */
-    public record Wanted(Target target, Plan plan, Bounds bounds) {}
+    /** Who. */
+    Client client();
 
-    /** The engine's task with what is on the machine today, at the usual number of positions. */
-    public PressTask task() {
-        return new PressTask(
-                person(),
-                machine.sled(),
-                exercise.stance(),
-                exercise.pushing(),
-                tempo,
-                loaded.loading(),
-                PressTask.USUAL_POSITIONS);
-    }
+    /** How fast. */
+    Tempo tempo();
 
-    /** The person with the limbs that push. */
-    public Person person() {
-        List<Limb> limbs = client.limbs().stream()
-                .filter(limb -> exercise.using().uses(limb.side()))
-                .map(limb -> client.limb(limb, exercise.share(limb.side())))
-                .toList();
-        return new Person(client.physique().mass(), limbs);
-    }
+    /** The person with the limbs that take part, as the engine takes them. */
+    Person person();
 
     /** The limb of one side, if the scenario has it. */
-    public Optional<ClientLimb> limb(Side side) {
-        return client.limbs().stream().filter(limb -> limb.side() == side).findFirst();
-    }
-
-    /** What the engine's search asks of a setup. */
-    public Goal goal() {
-        return new Goal(
-                wanted.target().effort(),
-                wanted.target().ceiling(),
-                wanted.target().leastForce(),
-                wanted.target().joints(),
-                wanted.bounds().caps(),
-                wanted.bounds().straying());
-    }
-
-    /** Where the sled can be racked and how uneven its sides may be while it is loaded. */
-    public Racking racking() {
-        return new Racking(machine.places().racking(), wanted.bounds().unevenSides());
-    }
-
-    /** What the engine's search may use. */
-    public Kit kit() {
-        return new Kit(
-                room.plates(),
-                machine.platesGoOn().atOnce(),
-                room.rubber(),
-                room.hooks(),
-                room.rules(),
-                new Kit.Places(
-                        exercise.trying().seats(),
-                        exercise.trying().rows(),
-                        exercise.trying().furtherStops()));
+    default Optional<ClientLimb> limb(Side side) {
+        return client().limbs().stream().filter(limb -> limb.side() == side).findFirst();
     }
 }

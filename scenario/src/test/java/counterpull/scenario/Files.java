@@ -15,20 +15,54 @@ import java.util.stream.Stream;
 public final class Files {
     private static final Path DEMO = Path.of("..", "demo");
 
+    /** The knee extension of the design's worked example D. */
+    public static final String BARE_KNEE_EXTENSION = """
+            format: counterpull/1
+            person:
+              name: Wren
+              sex: male
+              age: 41 years
+              stature: 175 cm
+              mass: 80 kg
+              segment table: dempster-winter
+              limbs: {left: {}}
+            exercise:
+              kind: hinge
+              limbs: left
+              lift: knee extension
+              plane: upright
+              thigh direction: 0 deg
+              range: {bottom: 90 deg, top: 0 deg}
+            resists:
+              - dead weight: {name: cuff, at: {on: shank, along: 35 cm}, chosen: 8 kg}
+            tempo:
+              full stop: {lowering: 2 s, lifting: 2 s}
+            """;
+
     private Files() {}
 
     /** The text of a file that ships with the program. */
     public static String shipped(String name) {
-        try (InputStream in = Scenario.class.getResourceAsStream(name)) {
+        try (InputStream in = PressScenario.class.getResourceAsStream(name)) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
         }
     }
 
-    /** The commented example. */
-    public static Scenario example() {
-        return read(List.of(Source.of("example.yaml", shipped("example.yaml"))));
+    /** The commented example of a press. */
+    public static PressScenario example() {
+        return (PressScenario) read(List.of(Source.of("example.yaml", shipped("example.yaml"))));
+    }
+
+    /** The commented example of any other exercise. */
+    public static ExerciseScenario exercise() {
+        return exercise(shipped("example-exercise.yaml"));
+    }
+
+    /** An exercise that must have no problem. */
+    public static ExerciseScenario exercise(String yaml) {
+        return (ExerciseScenario) read(List.of(Source.of("exercise.yaml", yaml)));
     }
 
     /** The demo's people. */
@@ -37,12 +71,17 @@ public final class Files {
     }
 
     /** A person of the demo in the demo's room. */
-    public static Scenario demo(String person) {
-        return read(List.of(Source.of(DEMO.resolve(person)), Source.of(DEMO.resolve("room.yaml"))));
+    public static PressScenario demo(String person) {
+        return (PressScenario) read(List.of(Source.of(DEMO.resolve(person)), Source.of(DEMO.resolve("room.yaml"))));
     }
 
     /** Every scenario there is. */
     public static Stream<Scenario> all() {
+        return Stream.concat(presses(), Stream.of(exercise()));
+    }
+
+    /** Every press. */
+    public static Stream<PressScenario> presses() {
         return Stream.concat(Stream.of(example()), people().map(Files::demo));
     }
 

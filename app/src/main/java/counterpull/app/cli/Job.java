@@ -9,7 +9,7 @@ import counterpull.report.Findings;
 import counterpull.report.Heading;
 import counterpull.report.Plans;
 import counterpull.report.Setup;
-import counterpull.scenario.Scenario;
+import counterpull.scenario.PressScenario;
 import counterpull.scenario.units.Units;
 import java.time.LocalDate;
 import java.util.List;
@@ -22,7 +22,7 @@ import java.util.Optional;
  * @param scenario what was put in
  * @param units the reader's units
  */
-record Job(String name, Scenario scenario, Units units) {
+record Job(String name, PressScenario scenario, Units units) {
     Question question(List<Strategy> strategies) {
         return new Question(scenario.task(), scenario.goal(), scenario.kit(), strategies);
     }

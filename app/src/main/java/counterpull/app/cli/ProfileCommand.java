@@ -8,7 +8,7 @@ import counterpull.report.result.Group;
 import counterpull.report.result.ProfileTables;
 import counterpull.report.result.ResultJson;
 import counterpull.report.result.TextChoice;
-import counterpull.scenario.Scenario;
+import counterpull.scenario.PressScenario;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.EnumSet;
@@ -82,13 +82,13 @@ final class ProfileCommand implements Callable<Integer> {
         if (positions < 2 || positions > 101) {
             throw new BadInput(List.of("--positions: " + positions + " must be from 2 to 101"));
         }
-        Scenario scenario = files.read();
+        PressScenario scenario = files.read();
         Setup today = ScenarioFiles.computed(() -> Setup.today("today", scenario));
         output.write(spec, text(scenario, today));
         return Exit.GOOD;
     }
 
-    private String text(Scenario scenario, Setup today) {
+    private String text(PressScenario scenario, Setup today) {
         PressProfile profile = today.profile();
         return switch (format) {
             case TABLE -> new ProfilePage(scenario, today, shown(profile)).text(detailed());

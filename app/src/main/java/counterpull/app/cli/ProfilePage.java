@@ -8,10 +8,10 @@ import counterpull.report.result.TextChoice;
 import counterpull.report.table.Wrap;
 import counterpull.report.words.ProfileWords;
 import counterpull.report.words.VerdictWords;
-import counterpull.scenario.Scenario;
+import counterpull.scenario.PressScenario;
 
 /** What a terminal shows of a profile: the small table, what it means, then the detailed tables if they are asked for. */
-record ProfilePage(Scenario scenario, Setup today, TextChoice shown) {
+record ProfilePage(PressScenario scenario, Setup today, TextChoice shown) {
     String text(boolean detailed) {
         String heading = scenario.client().name() + " on " + scenario.machine().name() + ", "
                 + today.plates().words() + ", " + today.profile().task().tempo().words();

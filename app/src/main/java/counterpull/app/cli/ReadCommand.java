@@ -1,5 +1,6 @@
 package counterpull.app.cli;
 
+import counterpull.scenario.PressScenario;
 import counterpull.scenario.Scenario;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -21,11 +22,15 @@ final class ReadCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Scenario scenario = files.read();
-        spec.commandLine()
-                .getOut()
-                .println("Good: " + scenario.client().name() + " on "
-                        + scenario.machine().name() + ".");
+        Scenario scenario = files.any();
+        spec.commandLine().getOut().println("Good: " + scenario.client().name() + doing(scenario) + ".");
         return Exit.GOOD;
+    }
+
+    private static String doing(Scenario scenario) {
+        if (scenario instanceof PressScenario press) {
+            return " on " + press.machine().name();
+        }
+        return scenario.about().map(about -> ", " + about.name()).orElse("");
     }
 }

@@ -1,6 +1,7 @@
 package counterpull.app.cli;
 
 import counterpull.engine.Refusal;
+import counterpull.scenario.PressScenario;
 import counterpull.scenario.Scenario;
 import counterpull.scenario.fields.Refusals;
 import counterpull.scenario.problem.Code;
@@ -30,11 +31,23 @@ final class ScenarioFiles {
     private List<Path> files = List.of();
 
     /** What the files say; throws {@link BadInput} with every problem. */
-    Scenario read() {
+    Scenario any() {
+        return any(sources());
+    }
+
+    /** The same for what only a press on a sled has; throws {@link BadInput} for any other exercise too. */
+    PressScenario read() {
         return read(sources());
     }
 
-    static Scenario read(List<Source> sources) {
+    static PressScenario read(List<Source> sources) {
+        if (any(sources) instanceof PressScenario press) {
+            return press;
+        }
+        throw new BadInput(List.of("this is for a rail press, and these files describe another exercise"));
+    }
+
+    private static Scenario any(List<Source> sources) {
         ScenarioReader.Result result = ScenarioReader.read(sources);
         return result.scenario().orElseThrow(() -> new BadInput(lines(result, sources.size())));
     }

@@ -7,7 +7,7 @@ import counterpull.engine.profile.PressProfile;
 import counterpull.engine.profile.Why;
 import counterpull.report.result.WhyText;
 import counterpull.report.table.Measure;
-import counterpull.scenario.Scenario;
+import counterpull.scenario.PressScenario;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -94,7 +94,7 @@ final class WhyCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Scenario scenario = files.read();
+        PressScenario scenario = files.read();
         PressProfile profile = ScenarioFiles.computed(() -> PressProfile.of(scenario.task()));
         int position = position(profile);
         Why why = why(profile, new Why.Place(limb(profile), joint, phase, position));

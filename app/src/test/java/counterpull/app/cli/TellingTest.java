@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import counterpull.engine.choice.Question;
 import counterpull.engine.choice.Search;
 import counterpull.engine.choice.Strategy;
-import counterpull.scenario.Scenario;
+import counterpull.scenario.PressScenario;
 import counterpull.scenario.tree.Source;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 /** What a long search says of itself. */
 class TellingTest {
     private static Search search() {
-        Scenario scenario = ScenarioFiles.read(
+        PressScenario scenario = ScenarioFiles.read(
                 List.of(Source.of(Path.of("../demo/plover.yaml")), Source.of(Path.of("../demo/room.yaml"))));
         return new Search(new Question(
                 scenario.task(), scenario.goal(), scenario.kit(), List.of(Strategy.LOAD_ALONE, Strategy.SPLIT_RANGE)));

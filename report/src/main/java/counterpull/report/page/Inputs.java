@@ -13,7 +13,7 @@ import counterpull.engine.profile.Limb;
 import counterpull.report.Exact;
 import counterpull.report.table.Decimals;
 import counterpull.report.table.Measure;
-import counterpull.scenario.Scenario;
+import counterpull.scenario.PressScenario;
 import counterpull.scenario.content.Client;
 import counterpull.scenario.content.Machine;
 import counterpull.scenario.units.Dimension;
@@ -28,7 +28,7 @@ final class Inputs implements Section {
 
     @Override
     public void write(Desk desk) {
-        Scenario scenario = desk.findings().scenario();
+        PressScenario scenario = desk.findings().scenario();
         desk.html().open("section").put("h2", "What went in");
         person(desk, scenario.client());
         for (Limb limb : scenario.person().limbs()) {
@@ -94,7 +94,7 @@ final class Inputs implements Section {
         grid.row(joint.words() + " limit", (from + to).strip(), GIVEN);
     }
 
-    private static void machine(Desk desk, Scenario scenario) {
+    private static void machine(Desk desk, PressScenario scenario) {
         Machine machine = scenario.machine();
         Carriage carriage = machine.carriage();
         Grid grid = Grid.open(desk.html(), "The machine", HEADS);
@@ -152,7 +152,7 @@ final class Inputs implements Section {
         }
     }
 
-    private static void kit(Desk desk, Scenario scenario) {
+    private static void kit(Desk desk, PressScenario scenario) {
         Grid grid = Grid.open(desk.html(), "What is in the room", HEADS);
         for (PlateKind kind : scenario.room().plates()) {
             grid.row("plates " + kind.name(), kind.count() + " of " + mass(desk, kind.mass()), GIVEN);

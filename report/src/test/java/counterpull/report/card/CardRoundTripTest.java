@@ -19,7 +19,7 @@ import counterpull.engine.profile.PressProfile;
 import counterpull.engine.profile.PressTask;
 import counterpull.report.Demo;
 import counterpull.report.Findings;
-import counterpull.scenario.Scenario;
+import counterpull.scenario.PressScenario;
 import counterpull.scenario.units.Dimension;
 import counterpull.scenario.units.QuantityText;
 import counterpull.scenario.units.Reading;
@@ -35,7 +35,7 @@ import org.junit.jupiter.api.Test;
  * the last digit.
  */
 class CardRoundTripTest {
-    private final Scenario scenario = Demo.usual().scenario();
+    private final PressScenario scenario = Demo.usual().scenario();
 
     @Test
     void theCardsNumbersGiveTheSameProfile() throws IOException {

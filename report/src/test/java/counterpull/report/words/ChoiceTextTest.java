@@ -12,7 +12,7 @@ import counterpull.report.Cases;
 import counterpull.report.Demo;
 import counterpull.report.Findings;
 import counterpull.report.table.UnitSet;
-import counterpull.scenario.Scenario;
+import counterpull.scenario.PressScenario;
 import counterpull.scenario.units.Units;
 import java.util.List;
 import java.util.regex.Matcher;
@@ -92,7 +92,8 @@ class ChoiceTextTest {
     @Test
     void aPlaceOutOfReachLeavesNothingToJudge() {
         // today's setup cannot be computed either, so it is searched without it
-        Scenario scenario = Demo.scenario(Demo.text().replace("stops: [10 cm, 15 cm, 20 cm, 25 cm]", "stops: [2 cm]"));
+        PressScenario scenario =
+                Demo.scenario(Demo.text().replace("stops: [10 cm, 15 cm, 20 cm, 25 cm]", "stops: [2 cm]"));
         Search search = new Search(new Question(
                 scenario.task(), scenario.goal(), scenario.kit(), List.of(Strategy.LOAD_ALONE, Strategy.SPLIT_RANGE)));
         assertThat(search.advance(1)).isFalse();

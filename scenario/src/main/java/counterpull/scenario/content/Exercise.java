@@ -57,9 +57,6 @@ public record Exercise(Using using, double leftShare, Stance stance, Pushing pus
 
     /** A limb's share of the outer load. */
     public double share(Side side) {
-        if (using != Using.BOTH) {
-            return 1;
-        }
-        return side == Side.LEFT ? leftShare : 1 - leftShare;
+        return new Sides(using, leftShare).share(side);
     }
 }

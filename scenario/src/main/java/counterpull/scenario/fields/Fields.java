@@ -136,6 +136,16 @@ public final class Fields {
         return find(key).map(values::text);
     }
 
+    /** A sentence or a few that must be there, on one line. */
+    public String sentence(String key) {
+        return needed(key).map(values::sentence).orElse("");
+    }
+
+    /** A list of sentences that may be left out. */
+    public List<String> optionalSentences(String key, Span length) {
+        return items(find(key), length).stream().map(values::sentence).toList();
+    }
+
     /** A group that must be there; a group without keys after a problem. */
     public Optional<Fields> group(String key, Shape inner) {
         return needed(key).flatMap(node -> values.map(node)).map(found -> open(found, inner, problems));
@@ -182,6 +192,21 @@ public final class Fields {
         return items(find(key), length).stream().map(values::text).toList();
     }
 
+    /** Reports a key that must be there but is not; its value is read elsewhere. */
+    public void require(String key) {
+        if (find(key).isEmpty()) {
+            missing(key, "");
+        }
+    }
+
+    /** Whether a key is not there inside a group, or the group itself is not there. */
+    public boolean absent(String key, String inner) {
+        return find(key)
+                .filter(node ->
+                        !(node instanceof MapNode group) || group.get(inner).isPresent())
+                .isEmpty();
+    }
+
     /** Which one of these keys is there; a problem if none is, or more than one. */
     public Optional<String> oneOf(String... keys) {
         List<String> given = new ArrayList<>();
@@ -216,10 +241,44 @@ public final class Fields {
                 .map(node -> ((TextNode) node).text().strip());
     }
 
+    /** A value inside a group as it was written, before the group is opened; empty if there is no single value. */
+    public Optional<String> peek(String key, String inner) {
+        return find(key)
+                .filter(MapNode.class::isInstance)
+                .flatMap(node -> ((MapNode) node).get(inner))
+                .filter(TextNode.class::isInstance)
+                .map(node -> ((TextNode) node).text().strip());
+    }
+
+    /** Reports a word inside a group that is none of the words for it, before the group is opened. */
+    public void checkWord(String key, String inner, Choices<?> choices) {
+        find(key)
+                .filter(MapNode.class::isInstance)
+                .flatMap(node -> ((MapNode) node).get(inner))
+                .ifPresent(node -> values.choice(node, choices));
+    }
+
     /** Reports a problem with a key's value. */
     public void report(Code code, String key, String message, String hint) {
         String written = peek(key).orElse("");
         problems.add(new Problem(code, place(key), Found.value(written), message, hint));
+    }
+
+    /** Reports a problem with the whole group. */
+    public void reportHere(Code code, String message, String hint) {
+        problems.add(Problem.of(code, place(), message, hint));
+    }
+
+    /** What a reading gives, if no problem comes up in it. */
+    public <T> Optional<T> sound(Supplier<T> reading) {
+        int mark = problems.mark();
+        T value = reading.get();
+        return problems.mark() == mark ? Optional.of(value) : Optional.empty();
+    }
+
+    /** Notes that something already reported is needed here, so that the group is not built. */
+    public void stumble() {
+        problems.stumble();
     }
 
     /** Whether no problem came up since the group was opened: what it holds can be used. */

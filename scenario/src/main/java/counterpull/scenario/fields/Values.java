@@ -22,6 +22,7 @@ import java.util.Optional;
 /** Turns single nodes into values; a problem and a placeholder where that cannot be. */
 final class Values {
     private static final int LONGEST_NAME = 80;
+    private static final int LONGEST_SENTENCE = 400;
 
     private final Problems problems;
 
@@ -103,17 +104,26 @@ final class Values {
         return choices.meaning(choices.words().iterator().next()).orElseThrow();
     }
 
-    /** A name or a sentence: not blank, on one line, not too long. */
+    /** A name: not blank, on one line, not too long. */
     String text(Node node) {
-        return single(node, "a text").map(this::text).orElse("");
+        return text(node, LONGEST_NAME);
     }
 
-    private String text(TextNode text) {
+    /** A sentence or a few: not blank, on one line, not too long. */
+    String sentence(Node node) {
+        return text(node, LONGEST_SENTENCE);
+    }
+
+    private String text(Node node, int longest) {
+        return single(node, "a text").map(text -> text(text, longest)).orElse("");
+    }
+
+    private String text(TextNode text, int longest) {
         String value = text.text().strip();
         if (value.isEmpty()
-                || value.length() > LONGEST_NAME
-                || !Shown.shortened(value, LONGEST_NAME).equals(value)) {
-            problem(Code.NOT_A_TEXT, text, "a text is due, on one line, 1 to " + LONGEST_NAME + " characters", "");
+                || value.length() > longest
+                || !Shown.shortened(value, longest).equals(value)) {
+            problem(Code.NOT_A_TEXT, text, "a text is due, on one line, 1 to " + longest + " characters", "");
         }
         return value;
     }

@@ -43,6 +43,7 @@ public enum Code {
     NOT_ON_HAND("not-on-hand"),
     CONTRADICTION("contradiction"),
     OUT_OF_ORDER("out-of-order"),
+    RANGE_NOT_MEASURED("range-not-measured"),
 
     NOT_FINITE("not-finite"),
     MUST_BE_POSITIVE("must-be-positive"),

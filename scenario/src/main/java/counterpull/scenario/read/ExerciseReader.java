@@ -1,12 +1,10 @@
 package counterpull.scenario.read;
 
-import static counterpull.scenario.read.Measures.FURTHER_STOPS;
-import static counterpull.scenario.read.Measures.HIP_SHIFT;
-import static counterpull.scenario.read.Measures.PRESSURE_POINT;
-import static counterpull.scenario.read.Measures.SHARE;
-import static counterpull.scenario.read.Measures.UP_TO_A_HUNDRED;
+import static counterpull.scenario.format.Measures.FURTHER_STOPS;
+import static counterpull.scenario.format.Measures.HIP_SHIFT;
+import static counterpull.scenario.format.Measures.PRESSURE_POINT;
+import static counterpull.scenario.format.Measures.UP_TO_A_HUNDRED;
 
-import counterpull.engine.body.Side;
 import counterpull.engine.motion.FootRow;
 import counterpull.engine.motion.SeatSetting;
 import counterpull.engine.motion.Stance;
@@ -15,11 +13,12 @@ import counterpull.engine.profile.Pushing;
 import counterpull.scenario.content.Client;
 import counterpull.scenario.content.Exercise;
 import counterpull.scenario.content.Exercise.Trying;
-import counterpull.scenario.content.Exercise.Using;
 import counterpull.scenario.content.Machine;
+import counterpull.scenario.content.Sides;
 import counterpull.scenario.fields.Fields;
 import counterpull.scenario.fields.Named;
-import counterpull.scenario.problem.Code;
+import counterpull.scenario.format.Shapes;
+import counterpull.scenario.movement.MovementKinds;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -45,10 +44,9 @@ final class ExerciseReader {
     }
 
     private Optional<Exercise> exercise(Fields fields) {
-        fields.choice("kind", Words.KIND);
-        Using using = fields.choice("limbs", Words.LIMBS);
-        present(fields, using);
-        double leftShare = leftShare(fields, using);
+        fields.choice("kind", MovementKinds.words());
+        Sides sides = SidesReader.read(fields);
+        SidesReader.present(fields, sides.using(), client);
         Optional<Stance> stance = stance(fields);
         Optional<Pushing> pushing = fields.has("push")
                 ? fields.group("push", Shapes.PUSH).flatMap(PushReader::read)
@@ -59,34 +57,8 @@ final class ExerciseReader {
         return fields.built(() -> {
             Stance now = stance.orElseThrow();
             Trying trying = new Trying(with(now.seat(), moreSeats), with(now.row(), moreRows), stops);
-            return new Exercise(using, leftShare, now, pushing.orElseThrow(), trying);
+            return new Exercise(sides.using(), sides.leftShare(), now, pushing.orElseThrow(), trying);
         });
-    }
-
-    /** The limbs that push must be described. */
-    private void present(Fields fields, Using using) {
-        if (client.isEmpty()) {
-            return;
-        }
-        for (Side side : Side.values()) {
-            boolean described = client.get().limbs().stream().anyMatch(limb -> limb.side() == side);
-            if (using.uses(side) && !described) {
-                fields.report(
-                        Code.UNKNOWN_NAME,
-                        "limbs",
-                        "the " + side.words() + " limb pushes, but the person has no " + side.words() + " limb here",
-                        "Describe it under person, limbs, or let the other one push alone");
-            }
-        }
-    }
-
-    private static double leftShare(Fields fields, Using using) {
-        double share = fields.orElse("left share", SHARE, HALF);
-        if (using != Using.BOTH && fields.has("left share")) {
-            fields.report(
-                    Code.CONTRADICTION, "left share", "only one limb pushes, so nothing is shared", "Leave it out");
-        }
-        return share;
     }
 
     private Optional<Stance> stance(Fields fields) {

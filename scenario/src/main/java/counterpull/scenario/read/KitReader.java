@@ -1,13 +1,13 @@
 package counterpull.scenario.read;
 
-import static counterpull.scenario.read.Measures.COUNT;
-import static counterpull.scenario.read.Measures.DEAD_LENGTH;
-import static counterpull.scenario.read.Measures.LINES;
-import static counterpull.scenario.read.Measures.PLACE;
-import static counterpull.scenario.read.Measures.PLATE;
-import static counterpull.scenario.read.Measures.RATING;
-import static counterpull.scenario.read.Measures.STRANDS;
-import static counterpull.scenario.read.Measures.UP_TO_A_HUNDRED;
+import static counterpull.scenario.format.Measures.COUNT;
+import static counterpull.scenario.format.Measures.DEAD_LENGTH;
+import static counterpull.scenario.format.Measures.LINES;
+import static counterpull.scenario.format.Measures.PLACE;
+import static counterpull.scenario.format.Measures.PLATE;
+import static counterpull.scenario.format.Measures.RATING;
+import static counterpull.scenario.format.Measures.STRANDS;
+import static counterpull.scenario.format.Measures.UP_TO_A_HUNDRED;
 
 import counterpull.engine.choice.Kit.Hooks;
 import counterpull.engine.choice.LineRules;
@@ -19,6 +19,8 @@ import counterpull.engine.planar.Vec;
 import counterpull.scenario.content.Piece;
 import counterpull.scenario.content.Room;
 import counterpull.scenario.fields.Fields;
+import counterpull.scenario.format.Shapes;
+import counterpull.scenario.format.Words;
 import counterpull.scenario.problem.Code;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,17 +1,18 @@
 package counterpull.scenario.read;
 
-import static counterpull.scenario.read.Measures.AT_LEAST_ONE;
-import static counterpull.scenario.read.Measures.EXPONENT;
-import static counterpull.scenario.read.Measures.MODULUS;
-import static counterpull.scenario.read.Measures.READING_FORCE;
-import static counterpull.scenario.read.Measures.RUBBER_LENGTH;
-import static counterpull.scenario.read.Measures.SIGNED_MODULUS;
-import static counterpull.scenario.read.Measures.STIFFNESS;
+import static counterpull.scenario.format.Measures.AT_LEAST_ONE;
+import static counterpull.scenario.format.Measures.EXPONENT;
+import static counterpull.scenario.format.Measures.MODULUS;
+import static counterpull.scenario.format.Measures.READING_FORCE;
+import static counterpull.scenario.format.Measures.RUBBER_LENGTH;
+import static counterpull.scenario.format.Measures.SIGNED_MODULUS;
+import static counterpull.scenario.format.Measures.STIFFNESS;
 
 import counterpull.engine.elastic.BenchReading;
 import counterpull.engine.elastic.OgdenTerm;
 import counterpull.scenario.content.PieceLaw;
 import counterpull.scenario.fields.Fields;
+import counterpull.scenario.format.Shapes;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

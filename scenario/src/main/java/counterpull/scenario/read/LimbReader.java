@@ -1,9 +1,9 @@
 package counterpull.scenario.read;
 
-import static counterpull.scenario.read.Measures.ANGLE;
-import static counterpull.scenario.read.Measures.FOOT_PART;
-import static counterpull.scenario.read.Measures.KNEE;
-import static counterpull.scenario.read.Measures.LIMB_LENGTH;
+import static counterpull.scenario.format.Measures.ANGLE;
+import static counterpull.scenario.format.Measures.FOOT_PART;
+import static counterpull.scenario.format.Measures.KNEE;
+import static counterpull.scenario.format.Measures.LIMB_LENGTH;
 
 import counterpull.engine.Require.Limits;
 import counterpull.engine.body.BodyLength;
@@ -15,7 +15,11 @@ import counterpull.scenario.content.Client;
 import counterpull.scenario.content.ClientLimb;
 import counterpull.scenario.content.JointLimits;
 import counterpull.scenario.content.OwnStrength;
+import counterpull.scenario.content.Ranges;
 import counterpull.scenario.fields.Fields;
+import counterpull.scenario.format.Shapes;
+import counterpull.scenario.format.Words;
+import counterpull.scenario.movement.RangeFields;
 import counterpull.scenario.problem.Code;
 import java.util.EnumMap;
 import java.util.Map;
@@ -25,22 +29,36 @@ import java.util.Optional;
 final class LimbReader {
     private LimbReader() {}
 
-    static Optional<ClientLimb> read(Fields fields, Side side, Client client) {
-        MeasuredLengths measured = lengths(fields);
-        Optional<WorkingRange> range = fields.group("range", Shapes.RANGE).flatMap(LimbReader::range);
+    /**
+     * Whose limb it is.
+     *
+     * @param client the person without limbs
+     * @param trunk its measured length, m
+     * @param needed which ranges the scenario needs
+     */
+    record Person(Client client, Optional<Double> trunk, RangesNeeded needed) {}
+
+    static Optional<ClientLimb> read(Fields fields, Side side, Person person) {
+        MeasuredLengths measured = lengths(fields, person.trunk());
+        Optional<WorkingRange> press =
+                fields.optionalGroup("range", Shapes.RANGE).flatMap(LimbReader::range);
+        Map<Joint, WorkingRange> byJoint = fields.optionalGroup("ranges", Shapes.RANGES)
+                .map(LimbReader::ranges)
+                .orElse(Map.of());
+        person.needed().check(fields, side);
         JointLimits limits = fields.optionalGroup("joint limits", Shapes.JOINT_LIMITS)
                 .map(LimbReader::jointLimits)
                 .orElse(new JointLimits(Map.of()));
         OwnStrength strength = StrengthReader.read(fields);
         return fields.built(() -> {
-            ClientLimb limb = new ClientLimb(side, measured, range.orElseThrow(), limits, strength);
+            ClientLimb limb = new ClientLimb(side, measured, new Ranges(press, byJoint), limits, strength);
             // what the engine would refuse is refused here, where the limb stands in the file
-            client.limb(limb, 1);
+            person.client().check(limb);
             return limb;
         });
     }
 
-    private static MeasuredLengths lengths(Fields fields) {
+    private static MeasuredLengths lengths(Fields fields, Optional<Double> trunk) {
         Map<BodyLength, Double> lengths = new EnumMap<>(BodyLength.class);
         fields.optional("thigh", LIMB_LENGTH).ifPresent(value -> lengths.put(BodyLength.THIGH, value));
         fields.optional("shank", LIMB_LENGTH).ifPresent(value -> lengths.put(BodyLength.SHANK, value));
@@ -48,7 +66,18 @@ final class LimbReader {
         fields.optional("ankle height", FOOT_PART).ifPresent(value -> lengths.put(BodyLength.ANKLE_HEIGHT, value));
         fields.optional("ankle from heel", FOOT_PART)
                 .ifPresent(value -> lengths.put(BodyLength.ANKLE_FROM_HEEL, value));
+        fields.optional("upper arm", LIMB_LENGTH).ifPresent(value -> lengths.put(BodyLength.UPPER_ARM, value));
+        fields.optional("forearm", LIMB_LENGTH).ifPresent(value -> lengths.put(BodyLength.FOREARM, value));
+        trunk.ifPresent(value -> lengths.put(BodyLength.TRUNK, value));
         return new MeasuredLengths(lengths);
+    }
+
+    private static Map<Joint, WorkingRange> ranges(Fields fields) {
+        Map<Joint, WorkingRange> ranges = new EnumMap<>(Joint.class);
+        for (Joint joint : Joint.values()) {
+            RangeFields.angles(fields, Words.angle(joint)).ifPresent(range -> ranges.put(joint, range));
+        }
+        return ranges;
     }
 
     private static Optional<WorkingRange> range(Fields fields) {
@@ -74,9 +103,9 @@ final class LimbReader {
 
     private static JointLimits jointLimits(Fields fields) {
         Map<Joint, Limits> limits = new EnumMap<>(Joint.class);
-        limit(fields, "hip flexion").ifPresent(found -> limits.put(Joint.HIP, found));
-        limit(fields, "knee flexion").ifPresent(found -> limits.put(Joint.KNEE, found));
-        limit(fields, "dorsiflexion").ifPresent(found -> limits.put(Joint.ANKLE, found));
+        for (Joint joint : Joint.values()) {
+            limit(fields, Words.limit(joint)).ifPresent(found -> limits.put(joint, found));
+        }
         return new JointLimits(limits);
     }
 

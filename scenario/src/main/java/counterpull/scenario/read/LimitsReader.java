@@ -1,15 +1,17 @@
 package counterpull.scenario.read;
 
-import static counterpull.scenario.read.Measures.STRESS;
-import static counterpull.scenario.read.Measures.TORQUE;
-import static counterpull.scenario.read.Measures.TURN_FORCE;
-import static counterpull.scenario.read.Measures.UNEVEN;
-import static counterpull.scenario.read.Measures.UP_TO_A_HUNDRED;
+import static counterpull.scenario.format.Measures.STRESS;
+import static counterpull.scenario.format.Measures.TORQUE;
+import static counterpull.scenario.format.Measures.TURN_FORCE;
+import static counterpull.scenario.format.Measures.UNEVEN;
+import static counterpull.scenario.format.Measures.UP_TO_A_HUNDRED;
 
 import counterpull.engine.body.Action;
 import counterpull.engine.choice.Goal.Straying;
 import counterpull.scenario.content.Bounds;
 import counterpull.scenario.fields.Fields;
+import counterpull.scenario.format.Shapes;
+import counterpull.scenario.format.Words;
 import counterpull.scenario.problem.Code;
 import java.util.EnumMap;
 import java.util.Map;
@@ -27,7 +29,7 @@ final class LimitsReader {
                 : Optional.of(Bounds.none());
     }
 
-    private static Optional<Bounds> bounds(Fields fields) {
+    static Optional<Bounds> bounds(Fields fields) {
         Map<Action, Double> torque = new EnumMap<>(Action.class);
         for (Fields limit : fields.optionalGroups("torque", Shapes.TORQUE_LIMIT, UP_TO_A_HUNDRED)) {
             Action action = limit.choice("action", Words.ACTION);

@@ -1,11 +1,13 @@
 package counterpull.scenario.read;
 
-import static counterpull.scenario.read.Measures.PUSH_ANGLE;
-import static counterpull.scenario.read.Measures.PUSH_INTERVAL;
+import static counterpull.scenario.format.Measures.PUSH_ANGLE;
+import static counterpull.scenario.format.Measures.PUSH_INTERVAL;
 
 import counterpull.engine.profile.Push;
 import counterpull.engine.profile.Pushing;
 import counterpull.scenario.fields.Fields;
+import counterpull.scenario.format.Shapes;
+import counterpull.scenario.format.Words;
 import counterpull.scenario.problem.Code;
 import java.util.Optional;
 

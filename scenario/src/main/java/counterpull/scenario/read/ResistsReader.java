@@ -1,10 +1,10 @@
 package counterpull.scenario.read;
 
-import static counterpull.scenario.read.Measures.DEAD_LENGTH;
-import static counterpull.scenario.read.Measures.LINES;
-import static counterpull.scenario.read.Measures.PIECES;
-import static counterpull.scenario.read.Measures.PLATE;
-import static counterpull.scenario.read.Measures.UP_TO_A_HUNDRED;
+import static counterpull.scenario.format.Measures.DEAD_LENGTH;
+import static counterpull.scenario.format.Measures.LINES;
+import static counterpull.scenario.format.Measures.PIECES;
+import static counterpull.scenario.format.Measures.PLATE;
+import static counterpull.scenario.format.Measures.UP_TO_A_HUNDRED;
 
 import counterpull.engine.load.Anchor;
 import counterpull.engine.load.Attachment;
@@ -17,6 +17,8 @@ import counterpull.scenario.content.Piece;
 import counterpull.scenario.content.Room;
 import counterpull.scenario.fields.Fields;
 import counterpull.scenario.fields.Named;
+import counterpull.scenario.format.Shapes;
+import counterpull.scenario.format.Words;
 import counterpull.scenario.problem.Code;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,13 +1,13 @@
 package counterpull.scenario.read;
 
-import static counterpull.scenario.read.Measures.AT_LEAST_ONE;
-import static counterpull.scenario.read.Measures.BORE;
-import static counterpull.scenario.read.Measures.HARDWARE;
-import static counterpull.scenario.read.Measures.LOSS;
-import static counterpull.scenario.read.Measures.PIECES;
-import static counterpull.scenario.read.Measures.RUBBER_LENGTH;
-import static counterpull.scenario.read.Measures.RUBBER_MASS;
-import static counterpull.scenario.read.Measures.THICKNESS;
+import static counterpull.scenario.format.Measures.AT_LEAST_ONE;
+import static counterpull.scenario.format.Measures.BORE;
+import static counterpull.scenario.format.Measures.HARDWARE;
+import static counterpull.scenario.format.Measures.LOSS;
+import static counterpull.scenario.format.Measures.PIECES;
+import static counterpull.scenario.format.Measures.RUBBER_LENGTH;
+import static counterpull.scenario.format.Measures.RUBBER_MASS;
+import static counterpull.scenario.format.Measures.THICKNESS;
 
 import counterpull.scenario.content.GivesBack;
 import counterpull.scenario.content.Piece;
@@ -15,6 +15,7 @@ import counterpull.scenario.content.Piece.Lengths;
 import counterpull.scenario.content.PieceLaw;
 import counterpull.scenario.content.Size;
 import counterpull.scenario.fields.Fields;
+import counterpull.scenario.format.Shapes;
 import counterpull.scenario.problem.Code;
 import java.util.Optional;
 

@@ -1,14 +1,12 @@
 package counterpull.scenario.read;
 
-import counterpull.engine.motion.Tempo;
+import counterpull.scenario.ExerciseScenario;
+import counterpull.scenario.PressScenario;
 import counterpull.scenario.Scenario;
-import counterpull.scenario.content.Bounds;
-import counterpull.scenario.content.Client;
-import counterpull.scenario.content.Exercise;
-import counterpull.scenario.content.Loaded;
-import counterpull.scenario.content.Machine;
-import counterpull.scenario.content.Room;
 import counterpull.scenario.fields.Fields;
+import counterpull.scenario.format.Shapes;
+import counterpull.scenario.movement.MovementKind;
+import counterpull.scenario.movement.MovementKinds;
 import counterpull.scenario.problem.Code;
 import counterpull.scenario.problem.Place;
 import counterpull.scenario.problem.Problem;
@@ -32,7 +30,17 @@ public final class ScenarioReader {
      * @param scenario the scenario; empty if there is any problem
      * @param problems every problem
      */
-    public record Result(Optional<Scenario> scenario, Problems problems) {}
+    public record Result(Optional<Scenario> scenario, Problems problems) {
+        /** The scenario where it is a press on a sled. */
+        public Optional<PressScenario> press() {
+            return scenario.filter(PressScenario.class::isInstance).map(PressScenario.class::cast);
+        }
+
+        /** The scenario where it is any other exercise. */
+        public Optional<ExerciseScenario> exercise() {
+            return scenario.filter(ExerciseScenario.class::isInstance).map(ExerciseScenario.class::cast);
+        }
+    }
 
     /** Reads files whose top-level keys together make one scenario. */
     public static Result read(List<Source> sources) {
@@ -54,42 +62,15 @@ public final class ScenarioReader {
 
     private static Optional<Scenario> scenario(MapNode map, Problems problems) {
         Fields top = Fields.open(map, Shapes.SCENARIO, problems);
-        Optional<Client> client = PersonReader.read(top);
-        Optional<Machine> machine = MachineReader.read(top);
-        Optional<Room> room = KitReader.read(top);
-        Optional<Exercise> exercise = new ExerciseReader(machine, client).read(top);
-        Optional<Loaded> loaded = new ResistsReader(room).read(top);
-        Optional<Tempo> tempo = TempoReader.read(top);
-        Optional<TargetReader.Found> target = TargetReader.read(top);
-        Optional<Bounds> bounds = LimitsReader.read(top);
-        if (top.isSound()) {
-            new OnHand(problems, top.place("resists"))
-                    .check(loaded.orElseThrow(), room.orElseThrow(), machine.orElseThrow(), bounds.orElseThrow());
+        Optional<String> word = top.peek("exercise", "kind");
+        Optional<MovementKind> kind = word.flatMap(MovementKinds::named);
+        if (kind.isPresent()) {
+            return new ExerciseReading(top, kind.get()).read().map(Scenario.class::cast);
         }
-        return top.built(() -> built(
-                new Who(client.orElseThrow(), machine.orElseThrow(), exercise.orElseThrow()),
-                new How(loaded.orElseThrow(), tempo.orElseThrow(), room.orElseThrow()),
-                target.orElseThrow(),
-                bounds.orElseThrow()));
-    }
-
-    private record Who(Client client, Machine machine, Exercise exercise) {}
-
-    private record How(Loaded loaded, Tempo tempo, Room room) {}
-
-    private static Scenario built(Who who, How how, TargetReader.Found target, Bounds bounds) {
-        Scenario scenario = new Scenario(
-                who.client(),
-                who.machine(),
-                who.exercise(),
-                how.loaded(),
-                how.tempo(),
-                new Scenario.Wanted(target.target(), target.plan(), bounds),
-                how.room());
-        // what the engine would refuse is refused now
-        scenario.task();
-        scenario.goal();
-        scenario.kit();
-        return scenario;
+        if (word.isPresent() && !word.get().equals(MovementKinds.RAIL_PRESS)) {
+            top.checkWord("exercise", "kind", MovementKinds.words());
+            return Optional.empty();
+        }
+        return PressReading.read(top, problems).map(Scenario.class::cast);
     }
 }

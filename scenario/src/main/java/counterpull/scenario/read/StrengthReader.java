@@ -1,13 +1,13 @@
 package counterpull.scenario.read;
 
-import static counterpull.scenario.read.Measures.ANGLE;
-import static counterpull.scenario.read.Measures.AT_LEAST_TWO;
-import static counterpull.scenario.read.Measures.LEVER;
-import static counterpull.scenario.read.Measures.SCALE_FORCE;
-import static counterpull.scenario.read.Measures.SIGNED_TORQUE;
-import static counterpull.scenario.read.Measures.SPREAD;
-import static counterpull.scenario.read.Measures.TORQUE;
-import static counterpull.scenario.read.Measures.UP_TO_A_HUNDRED;
+import static counterpull.scenario.format.Measures.ANGLE;
+import static counterpull.scenario.format.Measures.AT_LEAST_TWO;
+import static counterpull.scenario.format.Measures.LEVER;
+import static counterpull.scenario.format.Measures.SCALE_FORCE;
+import static counterpull.scenario.format.Measures.SIGNED_TORQUE;
+import static counterpull.scenario.format.Measures.SPREAD;
+import static counterpull.scenario.format.Measures.TORQUE;
+import static counterpull.scenario.format.Measures.UP_TO_A_HUNDRED;
 
 import counterpull.engine.body.Action;
 import counterpull.engine.strength.IsometricTest;
@@ -17,6 +17,8 @@ import counterpull.scenario.content.OwnCurve.Point;
 import counterpull.scenario.content.OwnStrength;
 import counterpull.scenario.content.StrengthTest;
 import counterpull.scenario.fields.Fields;
+import counterpull.scenario.format.Shapes;
+import counterpull.scenario.format.Words;
 import counterpull.scenario.problem.Code;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -86,13 +88,40 @@ final class StrengthReader {
         }
     }
 
-    private static Optional<OwnCurve> curve(Fields fields, Set<Action> taken) {
-        Action action = fields.choice("action", Words.ACTION);
-        double spread = fields.required("spread", SPREAD);
+    private static List<Point> points(Fields fields) {
+        for (String key : List.of("from", "to")) {
+            if (fields.has(key)) {
+                fields.report(
+                        Code.CONTRADICTION,
+                        key,
+                        "this belongs to a flat curve, but the curve has points",
+                        "The first and last points are its ends");
+            }
+        }
         List<Point> points = new ArrayList<>();
         for (Fields point : fields.groups("points", Shapes.CURVE_POINT, AT_LEAST_TWO)) {
             points.add(new Point(point.required("angle", ANGLE), point.required("torque", TORQUE)));
         }
+        return points;
+    }
+
+    /** One torque between two angles. */
+    private static List<Point> flat(Fields fields) {
+        double torque = fields.required("flat", TORQUE);
+        double from = fields.required("from", ANGLE);
+        double to = fields.required("to", ANGLE);
+        if (fields.isSound() && from >= to) {
+            fields.report(Code.OUT_OF_ORDER, "to", "\"to\" must be above \"from\"", "Exchange them");
+        }
+        return List.of(new Point(from, torque), new Point(to, torque));
+    }
+
+    private static Optional<OwnCurve> curve(Fields fields, Set<Action> taken) {
+        Action action = fields.choice("action", Words.ACTION);
+        double spread = fields.required("spread", SPREAD);
+        List<Point> points = fields.oneOf("points", "flat")
+                .map(given -> given.equals("flat") ? flat(fields) : points(fields))
+                .orElse(List.of());
         if (fields.isSound() && !taken.add(action)) {
             fields.report(
                     Code.CONTRADICTION,

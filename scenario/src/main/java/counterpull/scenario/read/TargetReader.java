@@ -1,14 +1,14 @@
 package counterpull.scenario.read;
 
-import static counterpull.scenario.read.Measures.AT_LEAST_ONE;
-import static counterpull.scenario.read.Measures.CEILING;
-import static counterpull.scenario.read.Measures.EFFORT;
-import static counterpull.scenario.read.Measures.KNEE;
-import static counterpull.scenario.read.Measures.LEAST_FORCE;
-import static counterpull.scenario.read.Measures.REPETITIONS;
-import static counterpull.scenario.read.Measures.REST;
-import static counterpull.scenario.read.Measures.SETS;
-import static counterpull.scenario.read.Measures.UP_TO_A_HUNDRED;
+import static counterpull.scenario.format.Measures.AT_LEAST_ONE;
+import static counterpull.scenario.format.Measures.CEILING;
+import static counterpull.scenario.format.Measures.EFFORT;
+import static counterpull.scenario.format.Measures.KNEE;
+import static counterpull.scenario.format.Measures.LEAST_FORCE;
+import static counterpull.scenario.format.Measures.REPETITIONS;
+import static counterpull.scenario.format.Measures.REST;
+import static counterpull.scenario.format.Measures.SETS;
+import static counterpull.scenario.format.Measures.UP_TO_A_HUNDRED;
 
 import counterpull.engine.body.Joint;
 import counterpull.scenario.content.Plan;
@@ -16,6 +16,8 @@ import counterpull.scenario.content.Target;
 import counterpull.scenario.content.Target.Point;
 import counterpull.scenario.fields.Fields;
 import counterpull.scenario.fields.Span;
+import counterpull.scenario.format.Shapes;
+import counterpull.scenario.format.Words;
 import counterpull.scenario.problem.Code;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -33,7 +35,7 @@ final class TargetReader {
         return top.group("target", Shapes.TARGET).flatMap(TargetReader::found);
     }
 
-    private static Optional<Found> found(Fields fields) {
+    static Optional<Found> found(Fields fields) {
         List<Point> points = points(fields);
         double ceiling = fields.required("ceiling", CEILING);
         double leastForce = fields.orElse("least force", LEAST_FORCE, 0);

@@ -1,15 +1,17 @@
 package counterpull.scenario.read;
 
-import static counterpull.scenario.read.Measures.PAUSE;
-import static counterpull.scenario.read.Measures.STROKE_SPEED;
-import static counterpull.scenario.read.Measures.STROKE_TIME;
-import static counterpull.scenario.read.Measures.TURN_TIME;
+import static counterpull.scenario.format.Measures.PAUSE;
+import static counterpull.scenario.format.Measures.STROKE_SPEED;
+import static counterpull.scenario.format.Measures.STROKE_TIME;
+import static counterpull.scenario.format.Measures.TURN_TIME;
 
 import counterpull.engine.motion.Bounce;
 import counterpull.engine.motion.Flowing;
 import counterpull.engine.motion.FullStop;
 import counterpull.engine.motion.Tempo;
 import counterpull.scenario.fields.Fields;
+import counterpull.scenario.format.Shapes;
+import counterpull.scenario.format.Words;
 import java.util.Optional;
 
 /** Reads the tempo. */

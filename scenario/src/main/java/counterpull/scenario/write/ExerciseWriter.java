@@ -7,7 +7,8 @@ import counterpull.engine.profile.Push;
 import counterpull.engine.profile.Pushing;
 import counterpull.scenario.content.Exercise;
 import counterpull.scenario.content.Exercise.Using;
-import counterpull.scenario.read.Words;
+import counterpull.scenario.format.Out;
+import counterpull.scenario.format.Words;
 import counterpull.scenario.units.Dimension;
 
 /** Writes what the person does. */

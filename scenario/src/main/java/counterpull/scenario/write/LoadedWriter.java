@@ -3,7 +3,8 @@ package counterpull.scenario.write;
 import counterpull.engine.load.ElasticLine;
 import counterpull.scenario.content.Loaded;
 import counterpull.scenario.content.Loaded.Plates;
-import counterpull.scenario.read.Words;
+import counterpull.scenario.format.Out;
+import counterpull.scenario.format.Words;
 import counterpull.scenario.units.Dimension;
 
 /** Writes what is on the machine. */

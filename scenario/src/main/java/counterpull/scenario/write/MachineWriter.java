@@ -4,7 +4,8 @@ import counterpull.engine.load.Carriage;
 import counterpull.engine.motion.FootRow;
 import counterpull.engine.motion.SeatSetting;
 import counterpull.scenario.content.Machine;
-import counterpull.scenario.read.Words;
+import counterpull.scenario.format.Out;
+import counterpull.scenario.format.Words;
 import counterpull.scenario.units.Dimension;
 
 /** Writes the machine. */

@@ -3,14 +3,18 @@ package counterpull.scenario.write;
 import counterpull.engine.Require.Limits;
 import counterpull.engine.body.BodyLength;
 import counterpull.engine.body.Joint;
+import counterpull.engine.motion.WorkingRange;
 import counterpull.scenario.content.Client;
 import counterpull.scenario.content.ClientLimb;
 import counterpull.scenario.content.OwnCurve;
 import counterpull.scenario.content.OwnStrength;
 import counterpull.scenario.content.StrengthTest;
-import counterpull.scenario.read.Words;
+import counterpull.scenario.format.Out;
+import counterpull.scenario.format.Words;
+import counterpull.scenario.movement.RangeFields;
 import counterpull.scenario.units.Dimension;
 import java.util.Map;
+import java.util.Objects;
 
 /** Writes the person. */
 final class PersonWriter {
@@ -19,44 +23,55 @@ final class PersonWriter {
             BodyLength.SHANK, "shank",
             BodyLength.FOOT, "foot",
             BodyLength.ANKLE_HEIGHT, "ankle height",
-            BodyLength.ANKLE_FROM_HEEL, "ankle from heel");
-    private static final Map<Joint, String> JOINTS =
-            Map.of(Joint.HIP, "hip flexion", Joint.KNEE, "knee flexion", Joint.ANKLE, "dorsiflexion");
+            BodyLength.ANKLE_FROM_HEEL, "ankle from heel",
+            BodyLength.UPPER_ARM, "upper arm",
+            BodyLength.FOREARM, "forearm");
 
     private PersonWriter() {}
 
     static Out person(Client client) {
         Out limbs = new Out();
         client.limbs().forEach(limb -> limbs.put(limb.side().words(), limb(limb)));
-        return new Out()
+        Out out = new Out()
                 .put("name", client.name())
                 .put("sex", Words.SEX.word(client.physique().sex()))
                 .put("age", client.physique().age(), Dimension.AGE)
                 .put("stature", client.physique().stature(), Dimension.LENGTH)
                 .put("mass", client.physique().mass(), Dimension.MASS)
-                .put("segment table", Words.TABLE.word(client.table()))
-                .put("limbs", limbs);
+                .put("segment table", Words.TABLE.word(client.table()));
+        // both sides have the one trunk
+        client.limbs().stream()
+                .map(limb -> limb.measured().lengths().get(BodyLength.TRUNK))
+                .filter(Objects::nonNull)
+                .findFirst()
+                .ifPresent(trunk -> out.put("trunk", trunk, Dimension.LENGTH));
+        return out.put("limbs", limbs);
     }
 
     private static Out limb(ClientLimb limb) {
         Out out = new Out();
         for (BodyLength which : BodyLength.values()) {
             Double length = limb.measured().lengths().get(which);
-            if (length != null) {
+            if (length != null && LENGTHS.containsKey(which)) {
                 out.put(LENGTHS.get(which), length, Dimension.LENGTH);
             }
         }
-        out.put("range", range(limb));
+        limb.ranges().press().ifPresent(range -> out.put("range", RangeFields.written(range, Dimension.ANGLE)));
+        out.put("ranges", ranges(limb));
         out.put("joint limits", jointLimits(limb));
         strength(limb.strength(), out);
         return out;
     }
 
-    private static Out range(ClientLimb limb) {
-        return new Out()
-                .put("bottom", limb.range().bottom(), Dimension.ANGLE)
-                .put("top", limb.range().top(), Dimension.ANGLE)
-                .put("pain free", limb.range().painFree(), Dimension.ANGLE);
+    private static Out ranges(ClientLimb limb) {
+        Out out = new Out();
+        for (Joint joint : Joint.values()) {
+            WorkingRange range = limb.ranges().byJoint().get(joint);
+            if (range != null) {
+                out.put(Words.angle(joint), RangeFields.written(range, Dimension.ANGLE));
+            }
+        }
+        return out;
     }
 
     private static Out jointLimits(ClientLimb limb) {
@@ -65,7 +80,7 @@ final class PersonWriter {
             Limits limits = limb.jointLimits().byJoint().get(joint);
             if (limits != null) {
                 out.put(
-                        JOINTS.get(joint),
+                        Words.limit(joint),
                         new Out()
                                 .putStated("from", limits.low(), Dimension.ANGLE)
                                 .putStated("to", limits.high(), Dimension.ANGLE));

@@ -4,7 +4,8 @@ import counterpull.engine.choice.PlateKind;
 import counterpull.engine.load.Anchor;
 import counterpull.engine.load.Attachment;
 import counterpull.scenario.content.Room;
-import counterpull.scenario.read.Words;
+import counterpull.scenario.format.Out;
+import counterpull.scenario.format.Words;
 import counterpull.scenario.units.Dimension;
 
 /** Writes what is in the room. */

@@ -5,6 +5,7 @@ import counterpull.scenario.content.GivesBack;
 import counterpull.scenario.content.Piece;
 import counterpull.scenario.content.PieceLaw;
 import counterpull.scenario.content.Size;
+import counterpull.scenario.format.Out;
 import counterpull.scenario.units.Dimension;
 import counterpull.scenario.units.Unit;
 

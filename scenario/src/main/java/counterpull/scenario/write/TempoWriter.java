@@ -4,7 +4,8 @@ import counterpull.engine.motion.Bounce;
 import counterpull.engine.motion.Flowing;
 import counterpull.engine.motion.FullStop;
 import counterpull.engine.motion.Tempo;
-import counterpull.scenario.read.Words;
+import counterpull.scenario.format.Out;
+import counterpull.scenario.format.Words;
 import counterpull.scenario.units.Dimension;
 
 /** Writes the tempo. */

@@ -13,8 +13,9 @@ import counterpull.engine.profile.Person;
 import counterpull.engine.profile.PressProfile;
 import counterpull.engine.profile.PressTask;
 import counterpull.scenario.Files;
-import counterpull.scenario.Scenario;
+import counterpull.scenario.PressScenario;
 import counterpull.scenario.fields.Shape;
+import counterpull.scenario.format.Words;
 import counterpull.scenario.units.Dimension;
 import counterpull.scenario.units.Unit;
 import java.util.List;
@@ -23,12 +24,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** The commented example is the documentation of the format. */
+/** The commented examples are the documentation of the format. */
 class ExampleTest {
-    private final String text = Files.shipped("example.yaml");
+    private final String text = Files.shipped("example.yaml") + Files.shipped("example-exercise.yaml");
 
     static Stream<Arguments> keys() {
-        return Shapes.all().stream().flatMap(shape -> shape.keys().stream().map(key -> new Arguments(shape, key)));
+        return Groups.all().flatMap(shape -> shape.keys().stream().map(key -> new Arguments(shape, key)));
     }
 
     record Arguments(Shape shape, String key) {}
@@ -69,7 +70,7 @@ class ExampleTest {
 
     @Test
     void everyNumberArrivesInSi() {
-        Scenario scenario = Files.example();
+        PressScenario scenario = Files.example();
         assertThat(scenario.client().physique().stature()).isEqualTo(1.7526);
         assertThat(scenario.machine().rail().angle()).isEqualTo(Math.PI / 4);
         assertThat(scenario.loaded().plates().total()).isEqualTo(62.5);
@@ -97,20 +98,20 @@ class ExampleTest {
 
     @Test
     void theTargetIsOrderedByKneeAngleWhateverTheFilesOrder() {
-        Scenario scenario = Files.example();
+        PressScenario scenario = Files.example();
         assertThat(scenario.goal().target().at(Math.toRadians(90))).isEqualTo(0.45);
         assertThat(scenario.goal().target().at(Math.toRadians(30))).isEqualTo(0.60);
         assertThat(scenario.goal().target().at(Math.toRadians(75))).isCloseTo(0.525, within(1e-12));
     }
 
-    static Stream<Scenario> everyScenario() {
-        return Files.all();
+    static Stream<PressScenario> everyScenario() {
+        return Files.presses();
     }
 
     /** The demo and the example are setups that a person could really stand in. */
     @ParameterizedTest
     @MethodSource("everyScenario")
-    void canBeComputed(Scenario scenario) {
+    void canBeComputed(PressScenario scenario) {
         PressTask task = scenario.task();
         PressProfile profile = PressProfile.of(task);
         for (int i = 0; i < profile.positions(); i++) {

@@ -16,6 +16,9 @@ import com.networknt.schema.SpecificationVersion;
 import counterpull.scenario.Files;
 import counterpull.scenario.fields.Choices;
 import counterpull.scenario.fields.Shape;
+import counterpull.scenario.format.Words;
+import counterpull.scenario.movement.MovementKinds;
+import counterpull.scenario.movement.MovingBody;
 import counterpull.scenario.problem.Code;
 import counterpull.scenario.problem.Problem;
 import counterpull.scenario.tree.Source;
@@ -68,7 +71,7 @@ class SchemaTest {
     }
 
     static Stream<Shape> shapes() {
-        return Shapes.all().stream();
+        return Groups.all();
     }
 
     @ParameterizedTest
@@ -89,7 +92,7 @@ class SchemaTest {
                 .forEach(entry -> groups.add(entry.getKey()));
         assertThat(groups)
                 .containsExactlyInAnyOrderElementsOf(
-                        Shapes.all().stream().map(Shape::name).toList());
+                        Groups.all().map(Shape::name).toList());
     }
 
     @Test
@@ -103,8 +106,10 @@ class SchemaTest {
                 Map.entry("machine/tape", Words.TAPE),
                 Map.entry("machine/plates go on", Words.PLATES_GO_ON),
                 Map.entry("counterweight/runs", Words.RUN),
-                Map.entry("exercise/kind", Words.KIND),
+                Map.entry("body point/on", MovingBody.PARTS),
+                Map.entry("hinge/lift", Words.ACTION),
                 Map.entry("exercise/limbs", Words.LIMBS),
+                Map.entry("hinge/limbs", Words.LIMBS),
                 Map.entry("push/through", Words.BODY_POINT),
                 Map.entry("line/hang", Words.HANG),
                 Map.entry("line/placement", Words.PLACEMENT),
@@ -121,6 +126,14 @@ class SchemaTest {
             values.forEach(value -> listed.add(value.asText()));
             assertThat(listed).as(path).containsExactlyElementsOf(choices.words());
         });
+    }
+
+    @Test
+    void listsTheKindsOfExercise() {
+        JsonNode kinds = TEXT.at("/$defs/scenario/properties/exercise/properties/kind/enum");
+        List<String> listed = new ArrayList<>();
+        kinds.forEach(kind -> listed.add(kind.asText()));
+        assertThat(listed).containsExactlyElementsOf(MovementKinds.words().words());
     }
 
     @Test
@@ -144,8 +157,11 @@ class SchemaTest {
 
     @Test
     void acceptsTheExampleAndWhatIsWritten() throws JsonProcessingException {
-        assertThat(errors(new YAMLMapper().readTree(Files.shipped("example.yaml"))))
-                .isEmpty();
+        for (String example : List.of("example.yaml", "example-exercise.yaml")) {
+            assertThat(errors(new YAMLMapper().readTree(Files.shipped(example))))
+                    .as(example)
+                    .isEmpty();
+        }
         assertThat(Files.all().map(ScenarioWriter::json).map(SchemaTest::tree))
                 .allSatisfy(node -> assertThat(errors(node)).isEmpty());
     }
@@ -153,7 +169,15 @@ class SchemaTest {
     /** crosscheck: each part of a whole scenario taken away, renamed or replaced; both find a fault of form or neither does. */
     @Test
     void agreesWithTheReaderOnEverySingleChange() {
-        ObjectNode whole = (ObjectNode) tree(ScenarioWriter.json(Files.example()));
+        agrees((ObjectNode) tree(ScenarioWriter.json(Files.example())), 2000);
+    }
+
+    @Test
+    void agreesWithTheReaderOnEverySingleChangeOfAnExercise() {
+        agrees((ObjectNode) tree(ScenarioWriter.json(Files.exercise())), 1000);
+    }
+
+    private static void agrees(ObjectNode whole, int atLeast) {
         int refused = 0;
         List<JsonNode> changes = SingleChanges.of(whole);
         for (JsonNode changed : changes) {
@@ -166,7 +190,7 @@ class SchemaTest {
             assertThat(valid ? formed : !problems.isEmpty()).as(where).isTrue();
             refused += valid ? 0 : 1;
         }
-        assertThat(changes).hasSizeGreaterThan(2000);
+        assertThat(changes).hasSizeGreaterThan(atLeast);
         assertThat(refused).isBetween(changes.size() / 2, changes.size() - 50);
     }
 

@@ -9,6 +9,7 @@ import counterpull.engine.motion.Tempo;
 import counterpull.engine.profile.Push;
 import counterpull.engine.profile.Pushing;
 import counterpull.scenario.Files;
+import counterpull.scenario.PressScenario;
 import counterpull.scenario.Scenario;
 import counterpull.scenario.content.Exercise;
 import counterpull.scenario.content.Loaded;
@@ -39,9 +40,9 @@ class ScenarioWriterTest {
     @Test
     void numbersThatNoOneWouldTypeReadBackToo() {
         Random random = new Random(20261125);
-        Scenario base = Files.example();
+        PressScenario base = Files.example();
         for (int i = 0; i < 200; i++) {
-            Scenario odd = with(base, tempo(random), push(random));
+            PressScenario odd = with(base, tempo(random), push(random));
             assertThat(Files.read(List.of(Source.of("a.json", ScenarioWriter.json(odd)))))
                     .isEqualTo(odd);
         }
@@ -67,9 +68,10 @@ class ScenarioWriterTest {
         return new Pushing(push, 0.4 * random.nextDouble());
     }
 
-    private static Scenario with(Scenario base, Tempo tempo, Pushing pushing) {
+    private static PressScenario with(PressScenario base, Tempo tempo, Pushing pushing) {
         Exercise exercise = base.exercise();
-        return new Scenario(
+        return new PressScenario(
+                base.about(),
                 base.client(),
                 base.machine(),
                 new Exercise(exercise.using(), exercise.leftShare(), exercise.stance(), pushing, exercise.trying()),
@@ -81,8 +83,9 @@ class ScenarioWriterTest {
 
     @Test
     void anEmptyRoomAndABareMachineReadBack() {
-        Scenario base = Files.example();
-        Scenario bare = new Scenario(
+        PressScenario base = Files.example();
+        PressScenario bare = new PressScenario(
+                base.about(),
                 base.client(),
                 base.machine(),
                 base.exercise(),

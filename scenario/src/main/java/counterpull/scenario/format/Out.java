@@ -1,4 +1,4 @@
-package counterpull.scenario.write;
+package counterpull.scenario.format;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
@@ -11,11 +11,11 @@ import java.util.List;
 import java.util.function.Function;
 
 /** One group of keys being written; each quantity as a text that reads back as the same number. */
-final class Out {
+public final class Out {
     private final ObjectNode node = JsonNodeFactory.instance.objectNode();
 
     /** Writes an SI value in the metric unit that people use for it. */
-    static String quantity(double si, Dimension dimension) {
+    public static String quantity(double si, Dimension dimension) {
         return quantity(si, Units.METRIC.unit(dimension));
     }
 
@@ -23,51 +23,51 @@ final class Out {
         return Quantity.exactly(si, unit).toString();
     }
 
-    Out put(String key, String text) {
+    public Out put(String key, String text) {
         node.put(key, text);
         return this;
     }
 
-    Out put(String key, int count) {
+    public Out put(String key, int count) {
         node.put(key, count);
         return this;
     }
 
-    Out put(String key, double si, Dimension dimension) {
+    public Out put(String key, double si, Dimension dimension) {
         return put(key, quantity(si, dimension));
     }
 
-    Out put(String key, double si, Unit unit) {
+    public Out put(String key, double si, Unit unit) {
         return put(key, quantity(si, unit));
     }
 
     /** A limit; left out where none is stated. */
-    Out putStated(String key, double si, Dimension dimension) {
+    public Out putStated(String key, double si, Dimension dimension) {
         return Math.abs(si) < Double.MAX_VALUE ? put(key, si, dimension) : this;
     }
 
-    Out put(String key, Out group) {
+    public Out put(String key, Out group) {
         node.set(key, group.node);
         return this;
     }
 
-    <T> Out put(String key, List<T> items, Function<T, String> text) {
+    public <T> Out put(String key, List<T> items, Function<T, String> text) {
         ArrayNode array = node.putArray(key);
         items.forEach(item -> array.add(text.apply(item)));
         return this;
     }
 
-    <T> Out putGroups(String key, List<T> items, Function<T, Out> group) {
+    public <T> Out putGroups(String key, List<T> items, Function<T, Out> group) {
         ArrayNode array = node.putArray(key);
         items.forEach(item -> array.add(group.apply(item).node));
         return this;
     }
 
-    Out putQuantities(String key, List<Double> items, Dimension dimension) {
+    public Out putQuantities(String key, List<Double> items, Dimension dimension) {
         return put(key, items, item -> quantity(item, dimension));
     }
 
-    ObjectNode node() {
+    public ObjectNode node() {
         return node;
     }
 }

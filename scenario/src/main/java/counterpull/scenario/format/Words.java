@@ -1,4 +1,4 @@
-package counterpull.scenario.read;
+package counterpull.scenario.format;
 
 import counterpull.engine.body.Action;
 import counterpull.engine.body.DeLeva1996;
@@ -21,9 +21,6 @@ import java.util.Locale;
 
 /** The words of the format, read and written alike. */
 public final class Words {
-    /** The only kind of exercise of this format. */
-    public static final Choices<String> KIND = Choices.of(word -> word, "rail press");
-
     public static final Choices<Sex> SEX = Choices.of(Words::lower, Sex.values());
     public static final Choices<SegmentTable> TABLE = Choices.of(Words::table, new DempsterWinter(), new DeLeva1996());
     public static final Choices<Action> ACTION = Choices.of(Action::words, Action.values());
@@ -42,6 +39,25 @@ public final class Words {
     public static final Choices<Straying> STRAYING = Choices.of(Words::straying, Straying.values());
 
     private Words() {}
+
+    /** The key of a joint's angle. */
+    public static String angle(Joint joint) {
+        return switch (joint) {
+            case HIP -> "hip flexion";
+            case KNEE -> "knee flexion";
+            case ANKLE -> "ankle dorsiflexion";
+            case HIP_SIDEWAYS -> "hip abduction";
+            case SHOULDER -> "shoulder flexion";
+            case SHOULDER_SIDEWAYS -> "shoulder abduction";
+            case SHOULDER_TURNING -> "external rotation";
+            case ELBOW -> "elbow flexion";
+        };
+    }
+
+    /** The key of a joint's own limit: that of its angle, but a shorter word at the ankle. */
+    public static String limit(Joint joint) {
+        return joint == Joint.ANKLE ? "dorsiflexion" : angle(joint);
+    }
 
     private static String lower(Enum<?> value) {
         return value.name().toLowerCase(Locale.ROOT);

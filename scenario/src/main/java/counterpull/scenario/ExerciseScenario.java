@@ -1,0 +1,41 @@
+package counterpull.scenario;
+
+import counterpull.engine.motion.Tempo;
+import counterpull.engine.profile.ExerciseTask;
+import counterpull.engine.profile.Limb;
+import counterpull.engine.profile.Person;
+import counterpull.scenario.content.About;
+import counterpull.scenario.content.Aim;
+import counterpull.scenario.content.Client;
+import counterpull.scenario.content.Doing;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A person who does any exercise but a press on a sled: no machine of its own, no kit to search; what resists stands in a list.
+ *
+ * @param about what its author says about it
+ * @param client who
+ * @param doing which movement, against what
+ * @param tempo how fast
+ * @param aim target, plan and limits, as far as they are stated
+ */
+public record ExerciseScenario(Optional<About> about, Client client, Doing doing, Tempo tempo, Aim aim)
+        implements Scenario {
+    /** How many positions a profile has unless stated. */
+    public static final int USUAL_POSITIONS = 101;
+
+    /** The engine's task with what resists today, at the usual number of positions. */
+    public ExerciseTask task() {
+        return new ExerciseTask(person(), doing.exercise(), doing.chosen(), tempo, USUAL_POSITIONS);
+    }
+
+    @Override
+    public Person person() {
+        List<Limb> limbs = client.limbs().stream()
+                .filter(limb -> doing.uses(limb.side()))
+                .map(limb -> client.limb(limb, doing.sides().share(limb.side()), doing.range(limb)))
+                .toList();
+        return new Person(client.physique().mass(), limbs);
+    }
+}

@@ -1,0 +1,121 @@
+package counterpull.scenario.read;
+
+import static counterpull.scenario.format.Measures.BORNE;
+import static counterpull.scenario.format.Measures.UP_TO_A_HUNDRED;
+
+import counterpull.engine.motion.Tempo;
+import counterpull.engine.motion.WorkingRange;
+import counterpull.engine.profile.Exercise;
+import counterpull.scenario.ExerciseScenario;
+import counterpull.scenario.content.About;
+import counterpull.scenario.content.Aim;
+import counterpull.scenario.content.Client;
+import counterpull.scenario.content.Doing;
+import counterpull.scenario.content.Sides;
+import counterpull.scenario.fields.Fields;
+import counterpull.scenario.movement.MovementKind;
+import counterpull.scenario.movement.MovementKind.Movement;
+import counterpull.scenario.movement.MovingBody;
+import counterpull.scenario.problem.Code;
+import counterpull.scenario.resist.ResistKind.Resisting;
+import counterpull.scenario.resist.ResistKinds;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Reads a scenario of any exercise but a press on a sled. */
+final class ExerciseReading {
+    private final Fields top;
+    private final MovementKind kind;
+
+    ExerciseReading(Fields top, MovementKind kind) {
+        this.top = top;
+        this.kind = kind;
+    }
+
+    /** What the group "exercise" says by itself. */
+    private record Begun(Fields fields, Sides sides, double borne, Movement movement, Optional<WorkingRange> range) {
+        RangesNeeded needed() {
+            return range.isPresent() || movement.motion().driver().isEmpty()
+                    ? new RangesNeeded.Nothing()
+                    : new RangesNeeded.OfJoint(movement.motion().driver().get(), sides);
+        }
+    }
+
+    Optional<ExerciseScenario> read() {
+        onlyOnASled("machine");
+        onlyOnASled("kit");
+        Optional<About> about = AboutReader.read(top);
+        Optional<Begun> begun = top.group("exercise", kind.shape()).flatMap(this::begun);
+        Optional<Client> client =
+                PersonReader.read(top, begun.map(Begun::needed).orElse(new RangesNeeded.Nothing()));
+        begun.ifPresent(
+                found -> SidesReader.present(found.fields(), found.sides().using(), client));
+        Optional<List<Resisting>> resists = begun.map(found -> resists(found, client));
+        Optional<Tempo> tempo = TempoReader.read(top);
+        Aim aim = AimReader.read(top);
+        return top.built(() -> built(new ExerciseScenario(
+                about,
+                client.orElseThrow(),
+                doing(begun.orElseThrow(), resists.orElseThrow()),
+                tempo.orElseThrow(),
+                aim)));
+    }
+
+    private void onlyOnASled(String key) {
+        if (top.has(key)) {
+            top.report(
+                    Code.CONTRADICTION,
+                    key,
+                    "only a rail press has a " + key
+                            + " here: this exercise says under \"resists\" what weighs and pulls",
+                    "Leave this part, or the file that holds it, out");
+        }
+    }
+
+    private Optional<Begun> begun(Fields fields) {
+        Sides sides = SidesReader.read(fields);
+        double borne = fields.orElse("borne", BORNE, 1);
+        Optional<Movement> movement = kind.read(fields);
+        Optional<WorkingRange> range = movement.flatMap(found -> kind.range(fields, found));
+        return fields.built(() -> new Begun(fields, sides, borne, movement.orElseThrow(), range));
+    }
+
+    private List<Resisting> resists(Begun begun, Optional<Client> client) {
+        MovingBody body = MovingBody.of(begun.movement().motion(), client, begun.sides());
+        List<Resisting> resists = new ArrayList<>();
+        for (Fields item : top.optionalGroups("resists", ResistKinds.shape(), UP_TO_A_HUNDRED)) {
+            Optional<Resisting> read = ResistKinds.read(item, body);
+            boolean chosenBefore =
+                    resists.stream().anyMatch(other -> other.chosen().isPresent());
+            if (chosenBefore && read.flatMap(Resisting::chosen).isPresent()) {
+                item.reportHere(
+                        Code.CONTRADICTION,
+                        "another thing that resists has a chosen weight",
+                        "Say \"chosen\" once: give the others a mass that is always there");
+            }
+            read.ifPresent(resists::add);
+        }
+        return resists;
+    }
+
+    private static Doing doing(Begun begun, List<Resisting> resists) {
+        double chosen = resists.stream()
+                .map(Resisting::chosen)
+                .flatMap(Optional::stream)
+                .findFirst()
+                .orElse(0.0);
+        Exercise exercise = new Exercise(
+                begun.movement().motion(),
+                resists.stream().map(Resisting::resistance).toList(),
+                begun.borne());
+        Doing.Stroke stroke = new Doing.Stroke(begun.movement().lift(), begun.range());
+        return new Doing(begun.sides(), stroke, exercise, chosen);
+    }
+
+    private static ExerciseScenario built(ExerciseScenario scenario) {
+        // what the engine would refuse is refused now
+        scenario.task();
+        return scenario;
+    }
+}
