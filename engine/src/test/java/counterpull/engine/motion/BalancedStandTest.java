@@ -6,8 +6,11 @@ import static org.assertj.core.api.Assertions.within;
 
 import counterpull.engine.Fault;
 import counterpull.engine.Refusal;
+import counterpull.engine.body.BodySide;
 import counterpull.engine.body.Foot;
 import counterpull.engine.body.Joint;
+import counterpull.engine.body.Leg;
+import counterpull.engine.body.Segment;
 import counterpull.engine.planar.Angles;
 import counterpull.engine.planar.Vec;
 import java.util.List;
@@ -192,6 +195,52 @@ class BalancedStandTest {
             GroundContact after = pulled.at(phase, 5);
             assertThat(after.upward() - before.upward()).isCloseTo(50, within(1e-9));
             assertThat(after.forward() - before.forward()).isCloseTo(-30, within(1e-9));
+            // moments about the point of the ground below the ankle: a pull forward at a height brings the pressure
+            // forward
+            Vec shoulder = limb.path().joint(3, 5);
+            double added = 50 * shoulder.x() + 30 * (shoulder.y() + foot.ankleHeight());
+            assertThat(place(foot, after) * after.upward() - place(foot, before) * before.upward())
+                    .isCloseTo(added, within(1e-9));
         }
+    }
+
+    private static double place(Foot foot, GroundContact contact) {
+        return contact.fraction() * foot.length() - foot.ankleFromHeel();
+    }
+
+    /** Shank and thigh whose centres of mass lie off the line between their joints are the same seen from either end. */
+    @Test
+    void aSegmentIsTheSameBodySeenFromItsFarEnd() {
+        BodySide usual = LimbTorques.body();
+        Segment shank = bent(usual.leg().shank(), 0.02);
+        Segment thigh = bent(usual.leg().thigh(), -0.03);
+        BodySide body = new BodySide(new Leg(thigh, shank, usual.leg().foot()), usual.arm(), usual.trunk());
+        WorkingRange range = LimbTorques.degrees(90, 20);
+        Course course = Course.even(range.bottom() - range.top(), 3, new FullStop(new Tempo.Seconds(2, 0, 2, 0)));
+        ChainPath path = squat(0.3, 90).path(new Motion.Moving(body, 0.5, range, course, List.of()));
+        // hanging from the hip, at the same posture: same directions, turned round
+        Vec hip = path.joint(2, 1);
+        Vec knee = path.joint(1, 1);
+        assertThat(com(path, 1)).isEqualTo(rounded(hip.plus(place(thigh, path.direction(1, 1) + Math.PI))));
+        assertThat(com(path, 0)).isEqualTo(rounded(knee.plus(place(shank, path.direction(0, 1) + Math.PI))));
+        assertThat(path.chain().inertia(0)).isEqualTo(shank.inertia());
+    }
+
+    private static Segment bent(Segment part, double across) {
+        return new Segment(part.length(), part.mass(), part.comAlong(), across, part.inertia());
+    }
+
+    private static Vec place(Segment part, double direction) {
+        Vec along = Vec.unit(direction);
+        return along.times(part.comAlong()).plus(along.left().times(part.comAcross()));
+    }
+
+    private static Vec com(ChainPath path, int segment) {
+        Vec at = new Vec(path.chain().comAlong(segment), path.chain().comAcross(segment));
+        return rounded(path.track(new BodyPoint("com", segment, at)).at(1));
+    }
+
+    private static Vec rounded(Vec at) {
+        return new Vec(Math.round(at.x() * 1e12) / 1e12, Math.round(at.y() * 1e12) / 1e12);
     }
 }
