@@ -215,6 +215,27 @@ class StretchLineTest {
     }
 
     @Test
+    void whatGoesThroughOneContactIsKnownToShareIt() {
+        ChainPath path = new RandomLimb(5).next();
+        BodyPoint at = place(path);
+        Vec whole = path.track(at).at(path.positions() - 1).minus(path.track(at).at(0));
+        double rail = Math.atan2(whole.y(), whole.x());
+        Carriage carriage = new Carriage(20, Counterweight.none(), Friction.none(), 100);
+        GuidedMass bar = new GuidedMass("bar", at, rail, carriage, Loaded.Plates.HERE);
+        FixedPoint post = new FixedPoint("post", new Vec(0, 1.2), 0, 1000);
+        OnGuidedMass peg = new OnGuidedMass("peg", bar.frame(), new Vec(0, 0.05), 0);
+        StretchLine line = new StretchLine("band", rubber(0), ElasticLine.Pieces.one(), 0, post, peg, List.of());
+        Pull weight = bar.on(path, 9.8).get(0);
+        Pull band = line.on(path, 9.8).get(0);
+        assertThat(weight.sharesContact(band)).isTrue();
+        assertThat(band.direction(7)).isEqualTo(weight.direction(7));
+        Pull free = new DeadWeight("cuff", at, Loaded.always(1)).on(path, 9.8).get(0);
+        assertThat(free.sharesContact(free))
+                .as("a weight in the hand goes through no machine")
+                .isFalse();
+    }
+
+    @Test
     void pastItsTestedLengthItIsRefusedAndTheSeriesSaysSo() {
         ChainPath path = limb();
         FixedPoint post = new FixedPoint("post", new Vec(4, 0), 0, 1000);
