@@ -134,6 +134,29 @@ class StretchLineTest {
         return pull.size(path.course().cell(phase, 0), 0);
     }
 
+    /** Joint O, post at D, cuff at r, angle t between: s² = r² + D² − 2rD cos t, torque F(s) r D sin t/s; closed form (laws of cosines and sines). */
+    @Test
+    void aboutAJointItsTorqueIsTheClosedFormOfTheTriangle() {
+        ChainPath path = limb();
+        PowerBalance.Setting setting = new PowerBalance.Setting(path, 0, 0);
+        double r = 0.2;
+        double far = 0.7;
+        BodyPoint cuff = new BodyPoint("cuff", 0, new Vec(r, 0));
+        for (double lead : new double[] {-1.2, 0.1, 0.8, 2.5}) {
+            double post = path.direction(0, 200) + lead;
+            FixedPoint hook = new FixedPoint("hook", Vec.unit(post).times(far), 0, 1000);
+            StretchLine line = new StretchLine(
+                    "band", rubber(0), ElasticLine.Pieces.one(), 0, hook, new OnBody(cuff, 0), List.of());
+            for (int i = 0; i < path.positions(); i += 50) {
+                double t = post - path.direction(0, i);
+                double s = Math.sqrt(r * r + far * far - 2 * r * far * Math.cos(t));
+                double pull = Math.max(0, 200 * (s - 0.5));
+                double torque = HeldTorque.of(line.on(path, 0), setting, Phase.HELD, i)[0];
+                assertThat(-torque).isCloseTo(pull * r * far * Math.sin(t) / s, within(ROUNDING));
+            }
+        }
+    }
+
     @Test
     void betweenTwoPlacesOfOneSegmentNothingMovesAndNoJointFeelsIt() {
         ChainPath path = limb();
