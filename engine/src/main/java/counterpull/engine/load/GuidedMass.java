@@ -1,8 +1,6 @@
 package counterpull.engine.load;
 
 import counterpull.engine.Constants;
-import counterpull.engine.Fault;
-import counterpull.engine.Refusal;
 import counterpull.engine.Require;
 import counterpull.engine.motion.BodyPoint;
 import counterpull.engine.motion.ChainPath;
@@ -36,7 +34,6 @@ import java.util.List;
 public record GuidedMass(String name, BodyPoint at, double railAngle, Carriage carriage, Loaded.Plates plates)
         implements Resistance {
     private static final Require.Limits TURN = new Require.Limits(-2 * Math.PI, 2 * Math.PI);
-    private static final double ROUNDING = 1e-9;
 
     public GuidedMass {
         Require.within(railAngle, TURN, "direction of the rail of " + name, "rad");
@@ -51,33 +48,16 @@ public record GuidedMass(String name, BodyPoint at, double railAngle, Carriage c
         return new Loaded(carriage.mass(), plates);
     }
 
-    /** The rail's direction toward the top; refused where the point turns back along it. */
-    private Vec toward(PointTrack track) {
-        Vec rail = Vec.unit(railAngle);
-        Vec whole = track.at(track.positions() - 1).minus(track.at(0));
-        Vec toward = rail.times(rail.dot(whole) < 0 ? -1 : 1);
-        for (int i = 0; i < track.positions(); i++) {
-            double along = toward.dot(track.slope(i));
-            if (along < -ROUNDING) {
-                throw new Refusal(
-                        Fault.OUTSIDE_LIMITS,
-                        "way of " + at.name() + " along the rail per unit of the stroke",
-                        along,
-                        0,
-                        "",
-                        "the point that moves " + name
-                                + " turns back along the rail inside the range: shorten the range, or check the rail's "
-                                + "direction");
-            }
-        }
-        return toward;
+    /** How it touches the body: the same for whatever else hangs on it. */
+    public RailFrame frame() {
+        return new RailFrame(at, railAngle);
     }
 
     @Override
     public List<Pull> on(ChainPath path, double gravity) {
         Course course = path.course();
         PointTrack track = path.track(at);
-        Vec toward = toward(track);
+        Vec toward = frame().over(path).toward();
         double[] speedingUp = new double[course.cells()];
         double[] rubbing = new double[course.cells()];
         double[][] against = new double[path.positions()][];
@@ -92,7 +72,7 @@ public record GuidedMass(String name, BodyPoint at, double railAngle, Carriage c
         List<Share> shares = weights(course, gravity * toward.y());
         shares.addAll(inertias(speedingUp));
         shares.addAll(frictions(rubbing, pressing(gravity, toward)));
-        return List.of(Pull.force(name, at, against, Pull.Holds.ONE_WAY, shares));
+        return List.of(Pull.force(name, at, against, Pull.Holds.ONE_WAY, shares).through(frame()));
     }
 
     private List<Share> weights(Course course, double alongRail) {
@@ -155,7 +135,7 @@ public record GuidedMass(String name, BodyPoint at, double railAngle, Carriage c
     public Ledger ledger(ChainPath path, double gravity, double plates) {
         Course course = path.course();
         PointTrack track = path.track(at);
-        Vec toward = toward(track);
+        Vec toward = frame().over(path).toward();
         double m = riding().mass(plates);
         double weight = m * gravity * toward.y() - counterPull(gravity * toward.y());
         double friction =

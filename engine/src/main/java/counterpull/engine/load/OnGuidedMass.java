@@ -10,7 +10,7 @@ import java.util.List;
  * An end of a line on a carriage that the body moves along a rail.
  *
  * @param name what the floor calls it ("peg under the bar")
- * @param frame where the carriage touches the body and how its rail runs; equal to that of the machine it belongs to
+ * @param frame where the carriage touches the body and how its rail runs; that of the {@link GuidedMass} it belongs to
  * @param from from the place where the body touches it at the bottom of the range, in the plane's axes, m
  * @param lateral place to the side of the carriage's middle plane, m
  */

@@ -134,6 +134,29 @@ class StretchLineTest {
         return pull.size(path.course().cell(phase, 0), 0);
     }
 
+    /** Joint O, post at D, cuff at r, angle t between: s² = r² + D² − 2rD cos t, torque F(s) r D sin t/s; closed form (laws of cosines and sines). */
+    @Test
+    void aboutAJointItsTorqueIsTheClosedFormOfTheTriangle() {
+        ChainPath path = limb();
+        PowerBalance.Setting setting = new PowerBalance.Setting(path, 0, 0);
+        double r = 0.2;
+        double far = 0.7;
+        BodyPoint cuff = new BodyPoint("cuff", 0, new Vec(r, 0));
+        for (double lead : new double[] {-1.2, 0.1, 0.8, 2.5}) {
+            double post = path.direction(0, 200) + lead;
+            FixedPoint hook = new FixedPoint("hook", Vec.unit(post).times(far), 0, 1000);
+            StretchLine line = new StretchLine(
+                    "band", rubber(0), ElasticLine.Pieces.one(), 0, hook, new OnBody(cuff, 0), List.of());
+            for (int i = 0; i < path.positions(); i += 50) {
+                double t = post - path.direction(0, i);
+                double s = Math.sqrt(r * r + far * far - 2 * r * far * Math.cos(t));
+                double pull = Math.max(0, 200 * (s - 0.5));
+                double torque = HeldTorque.of(line.on(path, 0), setting, Phase.HELD, i)[0];
+                assertThat(-torque).isCloseTo(pull * r * far * Math.sin(t) / s, within(ROUNDING));
+            }
+        }
+    }
+
     @Test
     void betweenTwoPlacesOfOneSegmentNothingMovesAndNoJointFeelsIt() {
         ChainPath path = limb();
@@ -212,6 +235,27 @@ class StretchLineTest {
                 }
             }
         }
+    }
+
+    @Test
+    void whatGoesThroughOneContactIsKnownToShareIt() {
+        ChainPath path = new RandomLimb(5).next();
+        BodyPoint at = place(path);
+        Vec whole = path.track(at).at(path.positions() - 1).minus(path.track(at).at(0));
+        double rail = Math.atan2(whole.y(), whole.x());
+        Carriage carriage = new Carriage(20, Counterweight.none(), Friction.none(), 100);
+        GuidedMass bar = new GuidedMass("bar", at, rail, carriage, Loaded.Plates.HERE);
+        FixedPoint post = new FixedPoint("post", new Vec(0, 1.2), 0, 1000);
+        OnGuidedMass peg = new OnGuidedMass("peg", bar.frame(), new Vec(0, 0.05), 0);
+        StretchLine line = new StretchLine("band", rubber(0), ElasticLine.Pieces.one(), 0, post, peg, List.of());
+        Pull weight = bar.on(path, 9.8).get(0);
+        Pull band = line.on(path, 9.8).get(0);
+        assertThat(weight.sharesContact(band)).isTrue();
+        assertThat(band.direction(7)).isEqualTo(weight.direction(7));
+        Pull free = new DeadWeight("cuff", at, Loaded.always(1)).on(path, 9.8).get(0);
+        assertThat(free.sharesContact(free))
+                .as("a weight in the hand goes through no machine")
+                .isFalse();
     }
 
     @Test
