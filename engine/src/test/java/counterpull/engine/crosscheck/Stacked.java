@@ -12,7 +12,9 @@ final class Stacked {
     private Stacked() {}
 
     static PressTask on(PressTask task, long seed) {
-        Random random = new Random(seed);
+        // neighbouring seeds begin alike
+        Random random = new Random(seed * 7919);
+        random.nextDouble();
         Loaded stack = new Loaded(
                 20 * random.nextDouble(), Loaded.Plates.values()[random.nextInt(Loaded.Plates.values().length)]);
         // 2 and more, so that no stroke of the random tempos is too quick for the stack

@@ -72,6 +72,16 @@ class GuidedMassTest {
         assertThat(bar.direction(4).x()).isCloseTo(0, within(ROUNDING));
     }
 
+    /** Worked example A: 100 kg on a rail of 45°, held, half a unit of the last printed digit. */
+    @Test
+    void aHundredKilogramsOnASlope() {
+        ChainPath path = HeldLimb.elbow(40, 130, 3);
+        Pull sled = new GuidedMass("sled", HAND, Math.PI / 4, bare(40), Loaded.Plates.HERE)
+                .on(path, G)
+                .get(0);
+        assertThat(sled.size(path.course().cell(Phase.HELD, 1), 60)).isCloseTo(693.4349, within(5e-5));
+    }
+
     @Test
     void eitherSenseOfTheRailIsTheSame() {
         ChainPath path = HeldLimb.elbow(40, 130, 9);

@@ -86,6 +86,20 @@ class MeasuredProfileTest {
         assertThat(machine.notKnown()).contains("inertia of machine is not known");
     }
 
+    /**
+     * A sled of 100 kg at 45° with μ 0.05, closed form with g = 9.81 m/s²: 728.36 N up, 658.99 N down; its weight along the rail is 693.672 N
+     * and its friction 34.684 N. A hundredth: the pair is rounded to two decimals.
+     */
+    @Test
+    void aMeasuredPairGivesWeightAndFriction() {
+        ChainPath path = HeldLimb.elbow(30, 110, 3);
+        Pull pull = machine(at(30, 728.36, 658.99), at(110, 728.36, 658.99)).on(path, G).get(0);
+        int lifting = path.course().cell(Phase.LIFTING, 1);
+        assertThat(pull.size(path.course().cell(Phase.HELD, 1), 0)).isCloseTo(693.672, within(0.01));
+        assertThat(pull.shares().get(1).part()).isEqualTo(Part.FRICTION);
+        assertThat(pull.shares().get(1).perUnit()[lifting]).isCloseTo(34.684, within(0.01));
+    }
+
     /** A constant force at 0.33 m is a constant torque of the elbow beyond the limb's own; so is the same torque measured. */
     @Test
     void aForceAtADistanceIsATorque() {
