@@ -51,7 +51,7 @@ public final class LetGo {
         remember();
         Optional<Sense> first = way();
         Optional<Sense> next = first;
-        Ending ending = Ending.AT_REST;
+        Ending ending = liesOnItsStop() ? Ending.ON_THE_STOP : Ending.AT_REST;
         while (next.isPresent() && turns < MOST_TURNS) {
             Optional<Ending> over = stretch(next.get());
             if (over.isPresent()) {
@@ -88,6 +88,13 @@ public final class LetGo {
         }
         standStill();
         return Optional.empty();
+    }
+
+    /** Whether it would stay on its stop without any friction too. */
+    private boolean liesOnItsStop() {
+        Ends ends = machine.ends();
+        boolean onStop = ends.bottom() == Ends.Bottom.STOP && ends.reached(place(), Sense.DOWN);
+        return onStop && machine.drive(place(), Sense.UP) <= 0;
     }
 
     private void remember() {

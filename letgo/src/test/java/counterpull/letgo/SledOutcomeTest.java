@@ -83,9 +83,23 @@ class SledOutcomeTest {
         assertThat(still.ending()).isEqualTo(Ending.AT_REST);
         assertThat(still.first()).isEmpty();
         assertThat(still.end().time()).isZero();
+        assertThat(LetGo.of(sled, Release.held(0)).ending())
+                .as("pressed on its stop, friction or not")
+                .isEqualTo(Ending.ON_THE_STOP);
         assertThat(LetGo.of(sled, new Release(0.1, -0.05)).ending()).isEqualTo(Ending.ON_THE_STOP);
         FreeSled weaker = FreeSled.of(Sleds.stopped(45, new Friction(600, 0, 690), Loading.plates(60)));
         assertThat(LetGo.of(weaker, Release.held(0.1)).ending()).isEqualTo(Ending.ON_THE_STOP);
+    }
+
+    @Test
+    void onItsStopByFrictionAloneIsNotRestingOnIt() {
+        // 0.45 m beyond natural length at 640 N/m pulls 288 N against 277 N of weight: friction of 25 N is all that
+        // holds
+        PressTask task = Sleds.stopped(
+                45, new Friction(25, 0, 0), new Loading(0, List.of(Sleds.along(Sleds.BOTTOM + 0.75, 640, 0))));
+        Outcome outcome = held(task, 0);
+        assertThat(outcome.ending()).isEqualTo(Ending.AT_REST);
+        assertThat(outcome.first()).isEmpty();
     }
 
     @Test

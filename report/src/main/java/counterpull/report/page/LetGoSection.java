@@ -18,8 +18,9 @@ final class LetGoSection implements Section {
             html.put("p", String.join(" ", words.sentences()));
             words.cautions().forEach(caution -> warn(html, caution));
             words.hangs().ifPresent(caution -> warn(html, caution));
+            html.put("p.small", words.how());
         }
-        html.put("p.small", LetGoWords.HOW).close().line();
+        html.close().line();
     }
 
     private static void warn(Html html, String caution) {

@@ -18,11 +18,6 @@ import java.util.Optional;
 
 /** What a setup does by itself if the person stops pushing, in sentences for the floor. */
 public final class LetGoWords {
-    /** What the sentences take for granted. */
-    public static final String HOW =
-            "Computed with nobody pushing: legs neither hold nor slow it, and what a stop gives way"
-                    + " is not counted.";
-
     private static final double HARDLY = 5e-4;
     private static final double ALIKE = 1.05;
     private final PressProfile profile;
@@ -34,6 +29,17 @@ public final class LetGoWords {
         this.profile = profile;
         this.units = units;
         releases = SledReleases.of(profile);
+    }
+
+    /** What the sentences take for granted. */
+    public String how() {
+        return "Computed with nobody pushing: "
+                + (plateRides() ? "legs neither hold nor slow the carriage" : "the person rides along with limp legs")
+                + ", and what a stop gives way is not counted.";
+    }
+
+    private boolean plateRides() {
+        return profile.task().sled().rail().ride() == Ride.PLATE;
     }
 
     /** From the bottom, from the top, and the hardest arrival of the range. */
@@ -68,11 +74,11 @@ public final class LetGoWords {
     }
 
     private String hardest(Outcome outcome) {
-        String fall = "as from a free fall of " + rough(height(outcome.arrivalSpeed()));
+        String what = outcome.ending() == Ending.ON_THE_STOP ? "the hardest arrival" : "the fastest";
+        String fall = ", as from a free fall of " + rough(height(outcome.arrivalSpeed())) + ".";
         return harderThanFromTheTop(outcome)
-                ? "The hardest arrival of the range: let go " + from(outcome) + ", " + speed(outcome.arrivalSpeed())
-                        + ", " + fall + "."
-                : "That is about the hardest arrival of the range, " + fall + ".";
+                ? capital(what) + " of the range: let go " + from(outcome) + ", " + speed(outcome.arrivalSpeed()) + fall
+                : "That is about " + what + " of the range" + fall;
     }
 
     private static double height(double speed) {
@@ -159,7 +165,7 @@ public final class LetGoWords {
     }
 
     private String it() {
-        return profile.task().sled().rail().ride() == Ride.PLATE ? "the carriage" : "the seat with the person on it";
+        return plateRides() ? "the carriage" : "the seat with the person on it";
     }
 
     private String depth() {
