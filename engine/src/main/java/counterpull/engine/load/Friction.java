@@ -4,7 +4,8 @@ import counterpull.engine.Require;
 
 /**
  * Friction of a carriage on its rail: f₀ + μ m g cos θ against the motion, N. Its normal force is the weight's alone (a
- * stated simplification). Breakaway friction is recorded apart and enters no result.
+ * stated simplification). Breakaway friction is recorded apart: no profile asks for it, only what a
+ * carriage does when it is let go.
  *
  * @param constant f₀, N, zero or more
  * @param coefficient μ, 0 to 1

@@ -93,7 +93,9 @@ class MeasuredProfileTest {
     @Test
     void aMeasuredPairGivesWeightAndFriction() {
         ChainPath path = HeldLimb.elbow(30, 110, 3);
-        Pull pull = machine(at(30, 728.36, 658.99), at(110, 728.36, 658.99)).on(path, G).get(0);
+        Pull pull = machine(at(30, 728.36, 658.99), at(110, 728.36, 658.99))
+                .on(path, G)
+                .get(0);
         int lifting = path.course().cell(Phase.LIFTING, 1);
         assertThat(pull.size(path.course().cell(Phase.HELD, 1), 0)).isCloseTo(693.672, within(0.01));
         assertThat(pull.shares().get(1).part()).isEqualTo(Part.FRICTION);

@@ -8,6 +8,8 @@ import counterpull.report.LoadingWords;
 import counterpull.report.PlateStack.Horn;
 import counterpull.report.Setup;
 import counterpull.report.Style;
+import counterpull.report.words.LetGoWords;
+import java.util.ArrayList;
 import java.util.List;
 
 /** The card of one setup as a page of markup: tables for layout, because the PDF library has nothing better. */
@@ -16,6 +18,7 @@ final class CardPage {
     private final Setup setup;
     private final CardWords words;
     private final LoadingWords order;
+    private final LetGoWords letGo;
     private final Html html = new Html();
 
     private CardPage(Findings findings, Setup setup) {
@@ -23,6 +26,7 @@ final class CardPage {
         this.setup = setup;
         words = new CardWords(findings, setup);
         order = new LoadingWords(setup, findings.units());
+        letGo = new LetGoWords(setup.profile(), findings.unitSet());
     }
 
     /**
@@ -47,6 +51,7 @@ final class CardPage {
         work();
         warmUp();
         order(figure);
+        stop(density);
         foot();
         return html.close().close().done();
     }
@@ -62,7 +67,8 @@ final class CardPage {
     }
 
     private void alarms() {
-        List<String> alarms = order.alarms();
+        List<String> alarms = new ArrayList<>(order.alarms());
+        alarms.addAll(letGo.cautions());
         if (!alarms.isEmpty()) {
             html.put("p.alarm block", String.join(" ", alarms));
         }
@@ -175,8 +181,15 @@ final class CardPage {
             html.open("td.figure").own(figure).close();
         }
         html.close().close();
+    }
+
+    private void stop(Density density) {
         html.open("p.block rule").put("b", "Stop when ");
-        html.text(String.join("; ", findings.plan().whenToStop()) + ".").close();
+        html.text(String.join("; ", findings.plan().whenToStop()) + ".");
+        if (density.tellsLetGo()) {
+            html.text(" ").put("b", "If they let go ").text(letGo.brief());
+        }
+        html.close();
     }
 
     private void steps() {

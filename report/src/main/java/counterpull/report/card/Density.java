@@ -9,7 +9,9 @@ enum Density {
     CLOSE("close", new Size(260, 180)),
     TIGHT("tight", new Size(240, 160)),
     /** The figure gives way to the words. */
-    FULL("tight full", null);
+    FULL("tight full", null),
+    /** So does the sentence on letting go, which the report has too; its cautions stay. */
+    FULLEST("tight full", null);
 
     private final String css;
     private final Size figure;
@@ -17,6 +19,11 @@ enum Density {
     Density(String css, Size figure) {
         this.css = css;
         this.figure = figure;
+    }
+
+    /** Whether there is room to say what happens if they let go. */
+    boolean tellsLetGo() {
+        return this != FULLEST;
     }
 
     String css() {

@@ -11,6 +11,7 @@ import counterpull.report.LoadingWords;
 import counterpull.report.Setup;
 import counterpull.report.SetupSentences;
 import counterpull.report.table.Measure;
+import counterpull.report.words.LetGoWords;
 import counterpull.report.words.SetupWords;
 import counterpull.report.words.VerdictWords;
 import counterpull.scenario.units.Dimension;
@@ -42,6 +43,9 @@ final class Answer implements Section {
         depends(desk, setup);
         for (String alarm : new LoadingWords(setup, desk.units()).alarms()) {
             html.open("p.warn").put("strong", "Stop. ").text(alarm).close();
+        }
+        for (String caution : new LetGoWords(setup.profile(), desk.unitSet()).cautions()) {
+            html.open("p.warn").put("strong", "Careful. ").text(caution).close();
         }
         settings(desk, setup, words);
     }

@@ -17,6 +17,7 @@ public final class ReportWriter {
             new Figures(),
             new Charts(),
             new OrderSection(),
+            new LetGoSection(),
             new Strategies(),
             new Rejected(),
             new PushSection(),

@@ -68,6 +68,7 @@ public final class ResultJson {
         node.put("name", setup.name());
         SetupJson.write(node.putObject("setup"), setup);
         SetupJson.verdict(node.putObject("verdict"), setup.verdict());
+        LetGoJson.write(node.putObject("let_go"), setup.profile());
         columns(node.putObject("columns"), setup.profile());
         profile(node, setup.profile());
     }

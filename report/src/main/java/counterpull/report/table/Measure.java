@@ -25,6 +25,10 @@ public enum Measure {
     COUNT(Scale.of(Unit.ONE, 0), Scale.of(Unit.ONE, 0), Scale.of(Unit.ONE, 0)),
     AREA(new Scale("m²", 1, 6), Scale.of(Unit.SQUARE_MILLIMETRE, 0), Scale.of(Unit.SQUARE_INCH, 2)),
     SPEED(Scale.of(Unit.METRE_PER_SECOND, 3), Scale.of(Unit.METRE_PER_SECOND, 3), Scale.of(Unit.INCH_PER_SECOND, 1)),
+    /** Speeds that a person pictures, not sets: how fast something arrives. */
+    SPEED_ROUGH(new Scale("m/s", 1, 3), new Scale("m/s", 1, 1), new Scale("ft/s", Unit.FOOT.fromSi(1), 1)),
+    /** Lengths that a person pictures. */
+    LENGTH_ROUGH(Scale.of(Unit.METRE, 3), Scale.of(Unit.CENTIMETRE, 0), Scale.of(Unit.INCH, 0)),
     ACCELERATION(new Scale("m/s²", 1, 3), new Scale("m/s²", 1, 3), new Scale("in/s²", Unit.INCH.fromSi(1), 1)),
     ANGULAR_SPEED(new Scale("rad/s", 1, 3), Scale.of(Unit.DEGREE_PER_SECOND, 1), Scale.of(Unit.DEGREE_PER_SECOND, 1)),
     TIME(Scale.of(Unit.SECOND, 2), Scale.of(Unit.SECOND, 2), Scale.of(Unit.SECOND, 2));

@@ -1,6 +1,7 @@
 package counterpull.report.result;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -52,6 +53,26 @@ class ResultJsonTest {
         assertThat(columns.at("/knee_flexion/unit").asText()).isEqualTo("rad");
         assertThat(root.at("/search/strategies")).hasSize(4);
         assertThat(root.at("/cautions").size()).isGreaterThan(3);
+    }
+
+    @Test
+    void whatItDoesByItselfIsTheSledsOwn() throws IOException {
+        PressProfile profile = Demo.usual().first().profile();
+        JsonNode letGo = read(Demo.usual()).at("/chosen/0/let_go");
+        JsonNode top = letGo.get("at_top");
+        double travel = profile.plate(profile.positions() - 1) - profile.plate(0);
+        assertThat(letGo.at("/at_bottom/ending").asText()).isEqualTo("on-the-stop");
+        assertThat(letGo.at("/at_bottom/drop_m").doubleValue()).isZero();
+        assertThat(top.get("mark_m").doubleValue()).isCloseTo(profile.mark(profile.positions() - 1), within(1e-12));
+        assertThat(top.get("drop_m").doubleValue()).isCloseTo(travel, within(1e-9));
+        double speed = top.get("arrival_speed_m_per_s").doubleValue();
+        // carriage, counterweight and plates of the setup
+        double mass = 40 + 5 + profile.loading().plates();
+        assertThat(top.get("arrival_energy_J").doubleValue()).isCloseTo(mass * speed * speed / 2, within(1e-9));
+        assertThat(letGo.get("largest_energy_error").doubleValue()).isLessThan(1e-6);
+        assertThat(letGo.at("/hardest_arrival/arrival_energy_J").doubleValue())
+                .isGreaterThanOrEqualTo(top.get("arrival_energy_J").doubleValue());
+        assertThat(letGo.has("pulled_up")).isFalse();
     }
 
     @Test
