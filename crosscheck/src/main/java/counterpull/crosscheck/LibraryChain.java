@@ -64,10 +64,17 @@ public final class LibraryChain {
     public void begin(double accelerationX, double accelerationY) {
         baseX.setQdd(accelerationX);
         baseY.setQdd(accelerationY);
+        glide(0, 0);
         lastDirection = 0;
         lastRate = 0;
         lastAcceleration = 0;
         inverseDynamics.setExternalWrenchesToZero();
+    }
+
+    /** Lets the first joint move as well, m/s; it changes no torque, but how fast every point goes. */
+    public void glide(double velocityX, double velocityY) {
+        baseX.setQd(velocityX);
+        baseY.setQd(velocityY);
     }
 
     /** Points and turns the next segment; segments in their order, proximal first. */
@@ -92,6 +99,18 @@ public final class LibraryChain {
         var wrench = inverseDynamics.getExternalWrench(bodies.get(i));
         wrench.getLinearPart().add(along, across, 0);
         wrench.getAngularPart().add(0, 0, armAlong * across - armAcross * along);
+    }
+
+    RigidBody root() {
+        return root;
+    }
+
+    RigidBody body(int i) {
+        return bodies.get(i);
+    }
+
+    ReferenceFrame axes(int i) {
+        return hinges.get(i).getFrameAfterJoint();
     }
 
     /** Computes, and writes the torque of each joint, N·m. */
