@@ -94,11 +94,24 @@ public final class LibraryChain {
         double s = Math.sin(direction[i]);
         double along = c * force.getX() + s * force.getY();
         double across = -s * force.getX() + c * force.getY();
-        double armAlong = c * arm.getX() + s * arm.getY() - chain.comAlong(i);
-        double armAcross = -s * arm.getX() + c * arm.getY() - chain.comAcross(i);
+        add(i, c * arm.getX() + s * arm.getY(), -s * arm.getX() + c * arm.getY(), along, across);
+    }
+
+    /** Adds a force in the plane's axes on segment i at a place along and across it from its proximal joint. */
+    public void loadAt(int i, Vector3D place, Vector3D force) {
+        double c = Math.cos(direction[i]);
+        double s = Math.sin(direction[i]);
+        double along = c * force.getX() + s * force.getY();
+        double across = -s * force.getX() + c * force.getY();
+        add(i, place.getX(), place.getY(), along, across);
+    }
+
+    private void add(int i, double armAlong, double armAcross, double along, double across) {
+        double fromComAlong = armAlong - chain.comAlong(i);
+        double fromComAcross = armAcross - chain.comAcross(i);
         var wrench = inverseDynamics.getExternalWrench(bodies.get(i));
         wrench.getLinearPart().add(along, across, 0);
-        wrench.getAngularPart().add(0, 0, armAlong * across - armAcross * along);
+        wrench.getAngularPart().add(0, 0, fromComAlong * across - fromComAcross * along);
     }
 
     RigidBody root() {
