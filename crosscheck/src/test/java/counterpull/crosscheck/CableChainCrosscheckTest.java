@@ -32,7 +32,7 @@ class CableChainCrosscheckTest {
         Random random = new Random(1600 + segments);
         for (int k = 0; k < CHAINS; k++) {
             MovingChain moving = laden(segments, random);
-            assertThat(mismatch(moving, new LibraryRoute(moving).solve(Cable::tension)))
+            assertThat(mismatch(moving, new LibraryRoute(moving).solve(StackCable::tension)))
                     .as("chain %s of %s segments", k, segments)
                     .isLessThan(CLOSE);
         }
@@ -41,10 +41,10 @@ class CableChainCrosscheckTest {
     /** Controls: what one might well get wrong in a cable is seen. */
     @Test
     void aWrongCableIsSeen() {
-        Map<String, Cable.Law> wrong = Map.of(
-                "a millionth more tension", (stack, line, g) -> (1 + 1e-6) * Cable.tension(stack, line, g),
-                "no inertia of the stack", (stack, line, g) -> Cable.tension(stack, line.withAcceleration(0), g),
-                "friction the other way", (stack, line, g) -> Cable.tension(stack, line.backwards(), g));
+        Map<String, StackCable.Law> wrong = Map.of(
+                "a millionth more tension", (stack, line, g) -> (1 + 1e-6) * StackCable.tension(stack, line, g),
+                "no inertia of the stack", (stack, line, g) -> StackCable.tension(stack, line.withAcceleration(0), g),
+                "friction the other way", (stack, line, g) -> StackCable.tension(stack, line.backwards(), g));
         wrong.forEach((name, law) -> assertSeen(name, moving -> new LibraryRoute(moving).solve(law)));
     }
 
@@ -53,10 +53,10 @@ class CableChainCrosscheckTest {
     void aWrongFirstJointIsSeen() {
         assertSeen(
                 "first joint without speed",
-                moving -> new LibraryRoute(moving, STILL, moving.baseAcceleration).solve(Cable::tension));
+                moving -> new LibraryRoute(moving, STILL, moving.baseAcceleration).solve(StackCable::tension));
         assertSeen(
                 "first joint without acceleration",
-                moving -> new LibraryRoute(moving, moving.baseVelocity, STILL).solve(Cable::tension));
+                moving -> new LibraryRoute(moving, moving.baseVelocity, STILL).solve(StackCable::tension));
     }
 
     private static void assertSeen(String mistake, Function<MovingChain, LibraryRoute> wrong) {
@@ -76,7 +76,7 @@ class CableChainCrosscheckTest {
         for (int k = 0; k < CHAINS; k++) {
             MovingChain moving = laden(1 + k % 6, random);
             LibraryRoute library = new LibraryRoute(moving);
-            for (Cable cable : moving.cables) {
+            for (StackCable cable : moving.cables) {
                 double summed = moving.line(cable, 0).acceleration();
                 double differenced = Stencil.second(t -> moving.line(cable, t).length(), 0, 4e-3);
                 double size = 1 + Math.abs(summed);

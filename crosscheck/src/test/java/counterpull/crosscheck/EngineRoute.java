@@ -25,8 +25,8 @@ final class EngineRoute {
         for (MovingChain.Load load : moving.loads) {
             add(load.segment(), moving.arm(load.segment(), load.along(), load.across(), 0), load.force());
         }
-        for (Cable cable : moving.cables) {
-            Vec pull = cable.pull(Cable::tension, moving.line(cable, 0), MovingChain.GRAVITY);
+        for (StackCable cable : moving.cables) {
+            Vec pull = cable.pull(StackCable::tension, moving.line(cable, 0), MovingChain.GRAVITY);
             add(cable.segment(), moving.arm(cable.segment(), cable.along(), cable.across(), 0), pull);
         }
     }

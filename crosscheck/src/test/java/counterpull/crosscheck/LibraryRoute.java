@@ -29,11 +29,11 @@ final class LibraryRoute {
     }
 
     /** Hangs loads and cables on, and computes. */
-    LibraryRoute solve(Cable.Law law) {
+    LibraryRoute solve(StackCable.Law law) {
         for (MovingChain.Load load : moving.loads) {
             library.load(load.segment(), arm(load.segment(), load.along(), load.across()), vector(load.force()));
         }
-        for (Cable cable : moving.cables) {
+        for (StackCable cable : moving.cables) {
             Vector3D pull = vector(cable.pull(law, line(cable), MovingChain.GRAVITY));
             library.load(cable.segment(), arm(cable.segment(), cable.along(), cable.across()), pull);
         }
@@ -42,7 +42,7 @@ final class LibraryRoute {
     }
 
     /** How a cable's line runs, from the library's own place, velocity and acceleration of its end. */
-    LineMotion line(Cable cable) {
+    LineMotion line(StackCable cable) {
         int i = cable.segment();
         return LineMotion.of(
                 vec(points.place(i, cable.along(), cable.across())).minus(cable.pulley()),

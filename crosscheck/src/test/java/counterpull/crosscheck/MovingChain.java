@@ -20,7 +20,7 @@ final class MovingChain {
     final double[] rate;
     final double[] turning;
     final List<Load> loads = new ArrayList<>();
-    final List<Cable> cables = new ArrayList<>();
+    final List<StackCable> cables = new ArrayList<>();
 
     /** A force (N) at a place along and across a segment (m). */
     record Load(int segment, double along, double across, Vec force) {}
@@ -46,22 +46,22 @@ final class MovingChain {
     /** Cables anywhere that are taut now: the draw is repeated for a slack one. */
     void tie(int count, double friction) {
         while (cables.size() < count) {
-            Cable cable = cable(friction);
+            StackCable cable = cable(friction);
             LineMotion line = line(cable, 0);
-            if (line.length() > 0.3 && Cable.tension(cable.stack(), line, GRAVITY) > 0) {
+            if (line.length() > 0.3 && StackCable.tension(cable.stack(), line, GRAVITY) > 0) {
                 cables.add(cable);
             }
         }
     }
 
-    private Cable cable(double friction) {
-        Cable.Stack stack = new Cable.Stack(
+    private StackCable cable(double friction) {
+        StackCable.Stack stack = new StackCable.Stack(
                 between(2, 80), between(0, 5), 1 + random.nextInt(4) * 0.5, friction * random.nextDouble());
-        return new Cable(random.nextInt(chain.size()), between(-0.1, 0.6), between(-0.1, 0.1), vec(3), stack);
+        return new StackCable(random.nextInt(chain.size()), between(-0.1, 0.6), between(-0.1, 0.1), vec(3), stack);
     }
 
     /** How a cable's line runs at a time, s. */
-    LineMotion line(Cable cable, double time) {
+    LineMotion line(StackCable cable, double time) {
         PlainPoint end = point(cable.segment(), cable.along(), cable.across(), time);
         return LineMotion.of(end.place().minus(cable.pulley()), end.velocity(), end.acceleration());
     }
@@ -98,7 +98,7 @@ final class MovingChain {
         for (int i = 0; i < chain.size(); i++) {
             sum += segmentEnergy(i, time);
         }
-        for (Cable cable : cables) {
+        for (StackCable cable : cables) {
             sum += stackEnergy(cable.stack(), line(cable, time));
         }
         return sum;
@@ -112,7 +112,7 @@ final class MovingChain {
     }
 
     /** The stack rises and falls by the line's way over R; what is not weighed moves with the line. */
-    private static double stackEnergy(Cable.Stack stack, LineMotion line) {
+    private static double stackEnergy(StackCable.Stack stack, LineMotion line) {
         double speed = line.rate() / stack.ratio();
         double weighed = stack.mass() * (speed * speed / 2 + GRAVITY * line.length() / stack.ratio());
         return weighed + stack.extra() * line.rate() * line.rate() / 2;

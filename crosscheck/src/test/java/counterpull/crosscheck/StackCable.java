@@ -11,7 +11,7 @@ import counterpull.engine.planar.Vec;
  * @param pulley where the line leaves the fixed pulley, the plane's axes, m
  * @param stack what hangs on the line
  */
-record Cable(int segment, double along, double across, Vec pulley, Stack stack) {
+record StackCable(int segment, double along, double across, Vec pulley, Stack stack) {
     /**
      * What hangs on a line.
      *
