@@ -50,11 +50,16 @@ final class PathRoutes {
     static LibraryChain library(LibraryChain library, ChainPath path, Moment at) {
         double speed = path.course().speed(at.phase, at.position);
         double acceleration = path.course().acceleration(at.phase, at.position);
+        return library(library, path, at.position, new Vec(speed, acceleration));
+    }
+
+    /** The same with another speed and acceleration of the stroke's coordinate. */
+    static LibraryChain library(LibraryChain library, ChainPath path, int i, Vec stroke) {
         library.begin(0, 0);
         for (int k = 0; k < path.segments(); k++) {
-            double slope = path.slope(k, at.position);
-            double turning = slope * acceleration + path.curve(k, at.position) * speed * speed;
-            library.segment(k, path.direction(k, at.position), slope * speed, turning);
+            double slope = path.slope(k, i);
+            double turning = slope * stroke.y() + path.curve(k, i) * stroke.x() * stroke.x();
+            library.segment(k, path.direction(k, i), slope * stroke.x(), turning);
         }
         return library;
     }
