@@ -106,6 +106,11 @@ public final class LibraryChain {
         add(i, place.getX(), place.getY(), along, across);
     }
 
+    /** Adds a couple on segment i, N·m, counter-clockwise. */
+    public void turn(int i, double couple) {
+        inverseDynamics.getExternalWrench(bodies.get(i)).getAngularPart().add(0, 0, couple);
+    }
+
     private void add(int i, double armAlong, double armAcross, double along, double across) {
         double fromComAlong = armAlong - chain.comAlong(i);
         double fromComAcross = armAcross - chain.comAcross(i);
