@@ -132,17 +132,6 @@ class MuscleExamplesValidationTest {
                 .within(1, "printed to whole newtons, from parts as printed");
     }
 
-    /** A cuff 35 cm below the knee on a wire that runs over pulleys to 10 kg: at constant speed the wire pulls 98 N, square to the leg. */
-    @Test
-    void wireToACuffOnTheShank() {
-        String source = BOOK + "exercise on a device for the upper leg; inputs looked up, torque computed by hand";
-        StillSegment shank = StillSegment.weightless().weight(0.35, 10 * G);
-        published("knee torque against a wire", "N·m", source)
-                .value(34.3)
-                .ours(shank.torque())
-                .within(1e-9, "exact");
-    }
-
     /** The father's example without its lever arm of the muscle, which only the figure has: what the knee must give. */
     @Test
     void childOnTheFoot() {
