@@ -14,6 +14,7 @@ import org.openjdk.jmh.runner.options.TimeValue;
 /** Runs all benchmarks in one go and prints the ratios that the design asks for, each beside its bar. */
 public final class Ratios {
     private static final int ROUNDS = 3;
+    private static final String ZERO = "0 (JMH's own rounding apart)";
     private final List<RunResult> results;
 
     private Ratios(List<RunResult> results) {
@@ -45,7 +46,9 @@ public final class Ratios {
         System.out.println();
         row("engine / hand-written loop", time("engine") / time("handWritten"), "at most 2.5");
         row("engine / multibody library", time("engine") / time("library"), "at most 0.1");
-        row("bytes allocated per evaluation", bytes("engine"), "0 (JMH's own rounding apart)");
+        row("bytes allocated per evaluation", bytes("engine"), ZERO);
+        row("six segments, engine / library", time("sixByEngine") / time("sixByLibrary"), "at most 0.1");
+        row("bytes allocated, six segments", bytes("sixByEngine"), ZERO);
         row("profile / its evaluations alone", time("wholeProfile") / time("evaluationsAlone"), "at most 4");
         row("kilobytes allocated per profile", bytes("wholeProfile") / 1000, "no bar");
     }

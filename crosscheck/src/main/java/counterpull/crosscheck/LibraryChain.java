@@ -64,10 +64,17 @@ public final class LibraryChain {
     public void begin(double accelerationX, double accelerationY) {
         baseX.setQdd(accelerationX);
         baseY.setQdd(accelerationY);
+        glide(0, 0);
         lastDirection = 0;
         lastRate = 0;
         lastAcceleration = 0;
         inverseDynamics.setExternalWrenchesToZero();
+    }
+
+    /** Lets the first joint move as well, m/s; it changes no torque, but how fast every point goes. */
+    public void glide(double velocityX, double velocityY) {
+        baseX.setQd(velocityX);
+        baseY.setQd(velocityY);
     }
 
     /** Points and turns the next segment; segments in their order, proximal first. */
@@ -87,11 +94,41 @@ public final class LibraryChain {
         double s = Math.sin(direction[i]);
         double along = c * force.getX() + s * force.getY();
         double across = -s * force.getX() + c * force.getY();
-        double armAlong = c * arm.getX() + s * arm.getY() - chain.comAlong(i);
-        double armAcross = -s * arm.getX() + c * arm.getY() - chain.comAcross(i);
+        add(i, c * arm.getX() + s * arm.getY(), -s * arm.getX() + c * arm.getY(), along, across);
+    }
+
+    /** Adds a force in the plane's axes on segment i at a place along and across it from its proximal joint. */
+    public void loadAt(int i, Vector3D place, Vector3D force) {
+        double c = Math.cos(direction[i]);
+        double s = Math.sin(direction[i]);
+        double along = c * force.getX() + s * force.getY();
+        double across = -s * force.getX() + c * force.getY();
+        add(i, place.getX(), place.getY(), along, across);
+    }
+
+    /** Adds a couple on segment i, N·m, counter-clockwise. */
+    public void turn(int i, double couple) {
+        inverseDynamics.getExternalWrench(bodies.get(i)).getAngularPart().add(0, 0, couple);
+    }
+
+    private void add(int i, double armAlong, double armAcross, double along, double across) {
+        double fromComAlong = armAlong - chain.comAlong(i);
+        double fromComAcross = armAcross - chain.comAcross(i);
         var wrench = inverseDynamics.getExternalWrench(bodies.get(i));
         wrench.getLinearPart().add(along, across, 0);
-        wrench.getAngularPart().add(0, 0, armAlong * across - armAcross * along);
+        wrench.getAngularPart().add(0, 0, fromComAlong * across - fromComAcross * along);
+    }
+
+    RigidBody root() {
+        return root;
+    }
+
+    RigidBody body(int i) {
+        return bodies.get(i);
+    }
+
+    ReferenceFrame axes(int i) {
+        return hinges.get(i).getFrameAfterJoint();
     }
 
     /** Computes, and writes the torque of each joint, N·m. */

@@ -28,7 +28,7 @@ import java.util.Map;
 import java.util.Random;
 
 /** Seeded random people doing random exercises against several things at once. */
-final class RandomExercise {
+public final class RandomExercise {
     private static final List<Joint> HINGES = List.of(
             Joint.HIP,
             Joint.KNEE,
@@ -39,7 +39,7 @@ final class RandomExercise {
             Joint.ELBOW);
     private final Random random;
 
-    RandomExercise(long seed) {
+    public RandomExercise(long seed) {
         random = new Random(seed);
     }
 
@@ -48,7 +48,7 @@ final class RandomExercise {
     }
 
     /** The next person at the next exercise. */
-    ExerciseTask next() {
+    public ExerciseTask next() {
         Joint joint = HINGES.get(random.nextInt(HINGES.size()));
         Map<Joint, Double> held = Map.of(Joint.KNEE, between(0, 1), Joint.ELBOW, between(0, 1));
         Hinge hinge =

@@ -28,17 +28,17 @@ import java.util.Optional;
 import java.util.Random;
 
 /** Seeded random movements of every kind, with weights on the chain. */
-final class RandomMovement {
+public final class RandomMovement {
     private final Random random;
     private int drawn;
     private int refused;
 
-    RandomMovement(long seed) {
+    public RandomMovement(long seed) {
         random = new Random(seed);
     }
 
     /** A movement that its limb can do, over a range. */
-    record Drawn(Motion motion, BodySide body, double share, WorkingRange range, List<Motion.Carried> carried) {
+    public record Drawn(Motion motion, BodySide body, double share, WorkingRange range, List<Motion.Carried> carried) {
         /** Over another range, at so many positions. */
         ChainPath path(WorkingRange over, int positions) {
             return motion.path(moving(over, positions));
@@ -51,7 +51,7 @@ final class RandomMovement {
         }
     }
 
-    double between(double low, double high) {
+    public double between(double low, double high) {
         return low + (high - low) * random.nextDouble();
     }
 
@@ -60,15 +60,15 @@ final class RandomMovement {
         return (double) refused / drawn;
     }
 
-    Drawn straight() {
+    public Drawn straight() {
         return doable(this::anyStraight);
     }
 
-    Drawn stand() {
+    public Drawn stand() {
         return doable(this::anyStand);
     }
 
-    Drawn hinge(Joint joint) {
+    public Drawn hinge(Joint joint) {
         double bottom = between(0.2, 1.2);
         Hinge hinge = new Hinge(
                 joint,

@@ -135,4 +135,43 @@ class TextbookExamplesValidationTest {
                 .ours(knee.moment())
                 .within(0.00051, "printed to three decimals");
     }
+
+    /**
+     * Two limbs that muscles set turning, without gravity: only their inertia about the joint is printed, so it is split here into a
+     * mass of 4 kg 0.2 m away and the rest.
+     */
+    @Test
+    void musclesThatStartALimb() {
+        String book = "OpenStax College Physics, chapter 10, ";
+        published("knee torque of a kick, 35.2 rad/s²", "N·m", book + "example on the torque in a kick; looked up")
+                .value(44.0)
+                .ours(torqueToTurn(1.25, 35.2))
+                .within(1e-9, "exact");
+        published("muscle force of a kick, lever arm 2.20 cm", "N", book + "example on the torque in a kick; looked up")
+                .value(2000)
+                .ours(torqueToTurn(1.25, 35.2) / 0.0220)
+                .within(1e-9, "exact");
+        published(
+                        "triceps force of a boxer, 120 rad/s², lever arm 3.00 cm",
+                        "N",
+                        book + "exercise on the boxer; looked up")
+                .value(2.00e3)
+                .ours(torqueToTurn(0.50, 120) / 0.0300)
+                .within(1e-9, "exact");
+        published(
+                        "thigh muscle's force of a footballer, 30 rad/s², lever arm 1.90 cm",
+                        "N",
+                        book
+                                + "exercise on the soccer player; inputs looked up, answer of a reader's solution, looked up")
+                .value(1.18e3)
+                .ours(torqueToTurn(0.750, 30.00) / 0.0190)
+                .within(5, "printed to three digits");
+    }
+
+    private static double torqueToTurn(double aboutJoint, double acceleration) {
+        Vec com = new Vec(0.2, 0);
+        double mass = 4;
+        OneSegment limb = new OneSegment(mass, aboutJoint - mass * com.dot(com), com);
+        return limb.moving(com.left().times(acceleration), acceleration, 0).moment();
+    }
 }

@@ -26,6 +26,24 @@ class SledFrictionValidationTest {
         check("held, friction coefficient " + coefficient, 693.67, profile.force(Phase.HELD, 0) * TO_THEIR_GRAVITY);
     }
 
+    /** The way back, as one does with a scale: friction is half the difference of the two pulls, the weight's part their mean. */
+    @ParameterizedTest
+    @CsvSource({"0.02, 707.55, 679.80", "0.05, 728.36, 658.99", "0.10, 763.04, 624.30"})
+    void frictionIsRecoveredFromAMeasuredPair(double coefficient, double up, double down) {
+        double weightPart = (up + down) / 2;
+        double found = (up - down) / 2 / (weightPart / Math.tan(Math.toRadians(45)));
+        PressProfile profile = PressProfile.of(Examples.rail(new Friction(0, found, 0), Loading.plates(60), 5));
+        double lifting = profile.force(Phase.LIFTING, 0) * TO_THEIR_GRAVITY;
+        double lowering = profile.force(Phase.LOWERING, 0) * TO_THEIR_GRAVITY;
+        check("friction recovered from " + up + " and " + down + " N", (up - down) / 2, (lifting - lowering) / 2);
+        check("weight's part recovered from " + up + " and " + down + " N", weightPart, (lifting + lowering) / 2);
+        Published.of("friction coefficient recovered from " + up + " and " + down + " N", "")
+                .source(SOURCE)
+                .value(coefficient)
+                .ours(found)
+                .within(1e-5, "pulls of some 700 N printed to two decimals");
+    }
+
     private static void check(String quantity, double value, double ours) {
         Published.of(quantity, "N").source(SOURCE).value(value).ours(ours).within(0.0051, "printed to two decimals");
     }

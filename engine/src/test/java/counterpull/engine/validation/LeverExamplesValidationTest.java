@@ -161,6 +161,21 @@ class LeverExamplesValidationTest {
                 .value(1214)
                 .ours(Math.sqrt(along * along + across * across))
                 .within(0.5, "printed to whole newtons");
+        Published.of("joint force at the shoulder, along the arm", "N")
+                .source(source)
+                .value(1194.3)
+                .ours(along)
+                .within(0.051, "printed to one decimal");
+        Published.of("joint force at the shoulder, across the arm", "N")
+                .source(source)
+                .value(220.0)
+                .ours(across)
+                .within(0.051, "printed to one decimal");
+        Published.of("direction of the joint force at the shoulder from the arm", "°")
+                .source(source)
+                .value(10.4)
+                .ours(Math.toDegrees(Math.atan2(across, along)))
+                .within(0.051, "printed to one decimal");
     }
 
     @Test
@@ -183,6 +198,16 @@ class LeverExamplesValidationTest {
                 .source(source)
                 .value(1889.7)
                 .ours(tendon)
+                .within(0.051, "given to one decimal");
+        Published.of("joint force at the knee, level", "N")
+                .source(source)
+                .value(944.8)
+                .ours(along)
+                .within(0.051, "given to one decimal");
+        Published.of("joint force at the knee, upward", "N")
+                .source(source)
+                .value(1386.5)
+                .ours(up)
                 .within(0.051, "given to one decimal");
         Published.of("joint force at the knee", "N")
                 .source(source)

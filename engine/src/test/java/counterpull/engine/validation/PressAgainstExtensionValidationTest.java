@@ -130,4 +130,22 @@ class PressAgainstExtensionValidationTest {
                 .ours(where)
                 .within(8, "one group of people, loads matched in another way; the order is what is checked");
     }
+
+    /**
+     * Where each loads the kneecap joint most: the press when most bent, the extension in the middle of its range. Source: Escamilla et
+     * al. 1998, Med Sci Sports Exerc 30:556 (10 men at their twelve-repetition load); abstract looked up, no numbers in it.
+     */
+    @Test
+    void thePressLoadsTheKneecapMostWhenBentTheExtensionInTheMiddle() {
+        assertThat(hardest(PRESS)).as("press").isEqualTo(at(90));
+        assertThat(hardest(EXTENSION)).as("extension").isBetween(at(65), at(25));
+    }
+
+    private static int hardest(LimbProfile limb) {
+        int hardest = 0;
+        for (int i = 0; i < POSITIONS; i++) {
+            hardest = limb.kneecapForce(Phase.HELD, i) > limb.kneecapForce(Phase.HELD, hardest) ? i : hardest;
+        }
+        return hardest;
+    }
 }
