@@ -105,11 +105,6 @@ public final class Pull {
         return carrier;
     }
 
-    /** Whether it and another force reach the body through one contact: then only their sum must be what the contact can hold. */
-    public boolean sharesContact(Pull other) {
-        return !isCouple() && !other.isCouple() && carrier.isPresent() && carrier.equals(other.carrier);
-    }
-
     /** What its size is made of. */
     public List<Share> shares() {
         return shares;
