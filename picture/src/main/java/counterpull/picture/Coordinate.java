@@ -1,0 +1,35 @@
+package counterpull.picture;
+
+import counterpull.engine.body.Joint;
+
+/**
+ * What runs along a chart from left to right.
+ *
+ * @param words its name as a person says it ("knee flexion")
+ * @param kind what it is counted in
+ */
+public record Coordinate(String words, Kind kind) {
+    /** Travel along a path. */
+    public static final Coordinate TRAVEL = new Coordinate("travel along the path", Kind.LENGTH);
+
+    /** What a coordinate is counted in. */
+    public enum Kind {
+        ANGLE,
+        LENGTH
+    }
+
+    /** The anatomical angle of a joint, named by the action that makes it larger ("hip flexion", "shoulder abduction"). */
+    public static Coordinate of(Joint joint) {
+        return new Coordinate(name(joint), Kind.ANGLE);
+    }
+
+    /** Name of a joint's anatomical angle. */
+    static String name(Joint joint) {
+        return (joint.angleSenseOfAction() > 0 ? joint.action() : joint.opposite()).words();
+    }
+
+    /** The reader's unit for it. */
+    Unit unit(Wording wording) {
+        return kind == Kind.ANGLE ? wording.angle() : wording.length();
+    }
+}
