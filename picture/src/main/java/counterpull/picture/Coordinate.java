@@ -18,14 +18,9 @@ public record Coordinate(String words, Kind kind) {
         LENGTH
     }
 
-    /** The anatomical angle of a joint, named by the action that makes it larger ("hip flexion", "shoulder abduction"). */
+    /** The anatomical angle of a joint. */
     public static Coordinate of(Joint joint) {
-        return new Coordinate(name(joint), Kind.ANGLE);
-    }
-
-    /** Name of a joint's anatomical angle. */
-    static String name(Joint joint) {
-        return (joint.angleSenseOfAction() > 0 ? joint.action() : joint.opposite()).words();
+        return new Coordinate(joint.angleWords(), Kind.ANGLE);
     }
 
     /** The reader's unit for it. */

@@ -1,5 +1,7 @@
 package counterpull.picture;
 
+import counterpull.engine.body.Joint;
+
 /**
  * Where two exercises ask the same of a joint.
  *
@@ -10,8 +12,8 @@ package counterpull.picture;
  */
 public record Crossing(String first, String second, double angle, double value) {
     /** In words, for a joint: where they cross, and which asks more on which side. */
-    public String words(counterpull.engine.body.Joint joint, Wording wording) {
-        String at = Coordinate.name(joint) + " " + wording.angle().say(angle);
+    public String words(Joint joint, Wording wording) {
+        String at = joint.angleWords() + " " + wording.angle().say(angle);
         return "equal at " + at + "; above that angle " + first + " asks more, below it " + second;
     }
 }
