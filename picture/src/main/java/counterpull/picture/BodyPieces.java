@@ -61,6 +61,23 @@ final class BodyPieces {
         sheet.link(crown, jaw, build.share(HEAD_HALF_WIDTH), build.share(0.036), look);
     }
 
+    /**
+     * Where a neck starts.
+     *
+     * @param shoulders the middle between the shoulders, m
+     * @param way unit vector toward the head
+     */
+    record Neck(Vec shoulders, Vec way) {}
+
+    /** Neck and head seen from the front, resting. */
+    static void head(Sheet sheet, Build build, Neck neck) {
+        Vec chin = neck.shoulders.plus(neck.way.times(build.share(CHIN_ABOVE_SHOULDER)));
+        sheet.link(neck.shoulders, chin, build.share(NECK), build.share(NECK), Sheet.Look.REST);
+        Vec jaw = chin.plus(neck.way.times(build.share(0.034)));
+        Vec crown = chin.plus(neck.way.times(build.share(HEAD - HEAD_HALF_WIDTH + 0.005)));
+        sheet.link(crown, jaw, build.share(HEAD_HALF_WIDTH - 0.004), build.share(0.034), Sheet.Look.REST);
+    }
+
     /** An arm whose hand holds the seat beside the hip; the elbow falls behind. */
     void restingArm(Vec hip, Vec way, Sheet.Look look) {
         Vec shoulder = hip.plus(way.times(build.trunk() - build.share(0.012)));

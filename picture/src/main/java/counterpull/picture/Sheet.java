@@ -50,6 +50,9 @@ record Sheet(Camera camera, Svg svg, FigureWords words) {
         /** The body in front. */
         static final Look BODY = new Look(Fill.of(Ink.BODY), Pen.of(Ink.INK, 1.3));
 
+        /** A part of the body that is held, or goes along. */
+        static final Look REST = new Look(Fill.of(Ink.BODY), Pen.of(Ink.QUIET, 1));
+
         /** A part of the body that is not looked at. */
         static final Look BEHIND = new Look(Fill.of(Ink.PAPER), Pen.of(Ink.QUIET, 1));
 
