@@ -3,9 +3,11 @@ package counterpull.picture;
 import counterpull.engine.body.Foot;
 import counterpull.engine.body.Joint;
 import counterpull.engine.body.Leg;
+import counterpull.engine.motion.BodyPoint;
 import counterpull.engine.planar.Vec;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** A person seen from the side, facing right where they stand: the limb from the result, the rest as people usually sit, lie or stand. */
 final class BodyFromSide implements WholeBody {
@@ -19,8 +21,9 @@ final class BodyFromSide implements WholeBody {
      *
      * @param leg lengths of the leg
      * @param gravity of the plane, m/s²
+     * @param held what the hands of somebody who stands hold at the trunk (a bar on the back); empty where they hang
      */
-    record Setting(Leg leg, double gravity) {}
+    record Setting(Leg leg, double gravity, Optional<BodyPoint> held) {}
 
     BodyFromSide(Limbwork work, Build build, Setting setting) {
         this.work = work;
@@ -74,7 +77,7 @@ final class BodyFromSide implements WholeBody {
     }
 
     private Posture leg(int i) {
-        int ankle = work.joints().indexOf(Joint.ANKLE);
+        int ankle = work.path().index(Joint.ANKLE);
         Vec at = work.joint(ankle, i);
         double along = work.stands() ? 0 : work.path().direction(ankle, i);
         return foot(hip(i), knee(i), at, along);
@@ -124,10 +127,21 @@ final class BodyFromSide implements WholeBody {
         if (!work.stands()) {
             pieces.trunk(hip(i), way, Sheet.Look.REST);
             if (!ofArm()) {
-                pieces.restingArm(hip(i), way, Sheet.Look.REST);
+                arm(pieces, hip(i), way);
             }
         }
         supports(sheet, i);
+    }
+
+    // sitting or standing the hand holds on beside the hip, lying the arm lies along the trunk
+    private void arm(BodyPieces pieces, Vec hip, Vec way) {
+        if (Math.abs(way.x()) < 0.75) {
+            pieces.restingArm(hip, way, Sheet.Look.REST);
+            return;
+        }
+        Vec shoulder = hip.plus(way.times(build.trunk() - build.share(0.012)));
+        Vec elbow = shoulder.minus(way.times(build.upperArm()));
+        pieces.arm(shoulder, elbow, elbow.minus(way.times(build.forearm())), Sheet.Look.REST);
     }
 
     // the legs of somebody whose arm is looked at: broken off, since the result does not say how they stand or sit
@@ -168,6 +182,10 @@ final class BodyFromSide implements WholeBody {
         if (!Rest.upright(trunk(i))) {
             Support.under(sheet, hip, shoulder, BodyPieces.chest(build));
         }
+        if (work.fixed() == Joint.HIP && leans(trunk(i))) {
+            Vec half = new Vec(BodyPieces.pelvis(build) * 1.5, 0);
+            Support.under(sheet, hip.minus(half), hip.plus(half), BodyPieces.pelvis(build));
+        }
         if (work.fixed() == Joint.KNEE || work.fixed() == Joint.ANKLE) {
             thigh(sheet, hip, knee(i));
         }
@@ -175,6 +193,11 @@ final class BodyFromSide implements WholeBody {
             Support.under(sheet, shoulder(), new Vec(0, 0), BodyPieces.knee(build));
         }
         sheet.svg().close();
+    }
+
+    // between upright and lying: somebody sits
+    private static boolean leans(double trunk) {
+        return !Rest.upright(trunk) && Math.abs(Math.sin(trunk)) > 0.3;
     }
 
     private void thigh(Sheet sheet, Vec hip, Vec knee) {
@@ -205,9 +228,9 @@ final class BodyFromSide implements WholeBody {
             Vec way = Vec.unit(trunk(i));
             pieces.trunk(hip(i), way, look);
             Vec shoulder = work.joint(work.path().segments(), i);
-            Vec hand = shoulder.plus(new Vec(0, -build.upperArm() - build.forearm()));
-            Vec elbow = shoulder.plus(new Vec(0, -build.upperArm()));
-            pieces.arm(shoulder, elbow, hand, look);
+            Vec hanging = shoulder.plus(new Vec(0, -build.upperArm() - build.forearm()));
+            Vec hand = setting.held.map(point -> work.point(point, i)).orElse(hanging);
+            pieces.reachingArm(shoulder, hand, look);
         }
     }
 

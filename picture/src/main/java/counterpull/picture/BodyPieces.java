@@ -82,14 +82,24 @@ final class BodyPieces {
     void restingArm(Vec hip, Vec way, Sheet.Look look) {
         Vec shoulder = hip.plus(way.times(build.trunk() - build.share(0.012)));
         Vec grip = hip.plus(way.left().times(-build.share(0.075))).plus(way.times(build.share(0.02)));
-        Vec toGrip = grip.minus(shoulder);
-        double distance = Math.min(toGrip.norm(), (build.upperArm() + build.forearm()) * 0.999);
+        arm(shoulder, elbow(shoulder, grip, -1), grip, look);
+    }
+
+    /** An arm from the shoulder to where its hand is, of two postures the one with the lower elbow. */
+    void reachingArm(Vec shoulder, Vec hand, Sheet.Look look) {
+        Vec one = elbow(shoulder, hand, -1);
+        Vec other = elbow(shoulder, hand, 1);
+        arm(shoulder, one.y() < other.y() ? one : other, hand, look);
+    }
+
+    private Vec elbow(Vec shoulder, Vec hand, int side) {
+        Vec toHand = hand.minus(shoulder);
         double a = build.upperArm();
         double b = build.forearm();
+        double distance = Math.max(Math.abs(a - b) + 0.01, Math.min(toHand.norm(), (a + b) * 0.999));
         double bend = Math.acos(Math.max(-1, Math.min(1, (a * a + distance * distance - b * b) / (2 * a * distance))));
-        Vec elbow = shoulder.plus(
-                Vec.unit(Math.atan2(toGrip.y(), toGrip.x()) - bend).times(a));
-        arm(shoulder, elbow, grip, look);
+        double toward = Math.atan2(toHand.y(), toHand.x());
+        return shoulder.plus(Vec.unit(toward + side * bend).times(a));
     }
 
     /** Upper arm, forearm and a closed hand. */

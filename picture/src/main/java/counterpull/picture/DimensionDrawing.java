@@ -32,8 +32,8 @@ final class DimensionDrawing {
         stage.svg().line(stage.see(hip), from.plus(below().times(5)), fine.dashed("2 2"));
         stage.svg().line(stage.see(shape.plateLow(position)), to.plus(below().times(5)), fine.dashed("2 2"));
         String words = "hip to plate " + wording.length().say(stage.figure().profile().plate(position));
-        Vec shift = below().times(shape.dimensionAcross() > shape.railAcross() ? -5 : 13);
-        new DimensionLine(from, to).draw(stage.sheet(), new DimensionLine.Words(words, 0.62, shift));
+        Vec out = below().times(shape.dimensionAcross() > shape.railAcross() ? -1 : 1);
+        new DimensionLine(from, to).draw(stage.sheet(), new DimensionLine.Words(words, 0.62, out));
         stage.svg().close();
     }
 

@@ -10,15 +10,17 @@ import counterpull.engine.planar.Vec;
  */
 record DimensionLine(Vec from, Vec to) {
     private static final double HEAD = 6;
+    private static final double ABOVE = 5;
+    private static final double BELOW = 13;
 
     /**
      * The words along it.
      *
      * @param text what they say
      * @param share where their middle is, 0 at {@code from} to 1 at {@code to}
-     * @param shift from the line to their base line, px
+     * @param out to which side of the line they stand, px
      */
-    record Words(String text, double share, Vec shift) {}
+    record Words(String text, double share, Vec out) {}
 
     void draw(Sheet sheet, Words words) {
         Svg svg = sheet.svg();
@@ -32,13 +34,19 @@ record DimensionLine(Vec from, Vec to) {
         words(sheet, words);
     }
 
+    // from the line to the base line of words that are turned by an angle
+    private static Vec shift(double upright, Vec out) {
+        Vec up = new Vec(Math.sin(upright), -Math.cos(upright));
+        return up.times(up.dot(out) > 0 ? ABOVE : -BELOW);
+    }
+
     private void words(Sheet sheet, Words words) {
         Lettering lettering = Lettering.body(Ink.INK).aligned(Lettering.Align.MIDDLE);
         Vec way = to.minus(from);
         double angle = Math.atan2(way.y(), way.x());
         // never upside down
         double upright = Math.abs(angle) > Math.PI / 2 + 1e-6 ? angle - Math.signum(angle) * Math.PI : angle;
-        Vec middle = from.times(1 - words.share).plus(to.times(words.share)).plus(words.shift);
+        Vec middle = from.times(1 - words.share).plus(to.times(words.share)).plus(shift(upright, words.out));
         sheet.svg().turned(middle, Math.toDegrees(upright), words.text, lettering);
         double half = TextSize.width(words.text, lettering) / 2;
         Vec along = Vec.unit(upright);

@@ -1,5 +1,6 @@
 package counterpull.picture;
 
+import counterpull.engine.load.Carrier;
 import counterpull.engine.load.Pull;
 import counterpull.engine.load.Resistance;
 import counterpull.engine.motion.BodyPoint;
@@ -9,6 +10,7 @@ import counterpull.engine.profile.ExerciseLimb;
 import counterpull.engine.profile.ExerciseProfile;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What one thing that resists does to one limb at one point: the sum of its pulls there, as a force, N, or a couple, N·m, on the body,
@@ -63,6 +65,16 @@ final class Hit {
         }
         hits.add(other);
         return other;
+    }
+
+    /** The machine through whose contact it comes. */
+    Optional<Carrier> carrier() {
+        return limb.pulls().get(pulls.get(0)).carrier();
+    }
+
+    /** Whether it is a couple that only says where along the limb a rolling pad's force acts. */
+    boolean rolls() {
+        return kind == Kind.COUPLE && carrier().isPresent();
     }
 
     Resistance resists() {

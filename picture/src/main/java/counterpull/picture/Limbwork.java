@@ -40,7 +40,7 @@ final class Limbwork {
 
     /** The joint that does not move. */
     Joint fixed() {
-        return path.joints().get(0);
+        return path.senses().get(0).joint();
     }
 
     /** Whether the chain stands on the ground, from the ankle upward. */

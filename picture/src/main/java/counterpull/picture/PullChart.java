@@ -38,7 +38,7 @@ public final class PullChart {
     private static List<Layer> layers(Sampled sampled, List<Hit> hits, Hit.Kind kind) {
         List<Layer> layers = new ArrayList<>();
         for (int k = 0; k < hits.size(); k++) {
-            if (hits.get(k).kind() == kind) {
+            if (hits.get(k).kind() == kind && !hits.get(k).rolls()) {
                 Look look = Look.of(INKS[k % INKS.length], Stroke.ASKED).marked(MARKERS[k % MARKERS.length]);
                 phases(layers, sampled, hits.get(k), look);
             }
