@@ -18,8 +18,8 @@ final class AxesDrawing {
     void draw() {
         svg.open("axes");
         values();
-        angles();
-        marks();
+        range();
+        plot.range().marks().ifPresent(this::marks);
         ends();
         svg.close();
     }
@@ -38,55 +38,68 @@ final class AxesDrawing {
         }
     }
 
-    private void angles() {
-        Unit unit = view.wording().angle();
-        double low = unit.of(plot.range().top());
-        double high = unit.of(plot.range().bottom());
+    private void range() {
+        Range range = plot.range();
+        Unit unit = range.coordinate().unit(view.wording());
+        double low = unit.of(Math.min(range.bottom(), range.top()));
+        double high = unit.of(Math.max(range.bottom(), range.top()));
         Ticks ticks = Ticks.within(low, high, Math.max(3, (int) (plot.frame().width() / WORDS_ROOM)));
         double y = plot.frame().bottom();
         svg.line(new Vec(plot.frame().left(), y), new Vec(plot.frame().right(), y), Pen.of(Ink.INK, 1.1));
         for (int i = 0; i < ticks.count(); i++) {
             double x = plot.x(ticks.at(i) * unit.size());
             svg.line(new Vec(x, y), new Vec(x, y + 4), Pen.of(Ink.INK, 1));
-            svg.text(new Vec(x, y + 17), ticks.label(i) + unit.symbol(), middle(Ink.INK));
+            String degrees = range.coordinate().kind() == Coordinate.Kind.ANGLE ? unit.symbol() : "";
+            svg.text(new Vec(x, y + 17), ticks.label(i) + degrees, middle(Ink.INK));
         }
-        svg.text(new Vec(plot.frame().right() + 14, y + 17), "knee angle", Lettering.small(Ink.QUIET));
+        name(range.coordinate(), unit, y + 17);
     }
 
-    private void marks() {
+    private void name(Coordinate coordinate, Unit unit, double baseline) {
+        boolean angle = coordinate.kind() == Coordinate.Kind.ANGLE;
+        String words = angle ? coordinate.words() : coordinate.words() + ", " + unit.symbol();
+        Vec at = new Vec(plot.frame().right() + 14, baseline);
+        double room = view.size().width() - at.x() - 4;
+        for (String line : Wrap.lines(words, room, Lettering.small(Ink.QUIET))) {
+            svg.text(at, line, Lettering.small(Ink.QUIET));
+            at = at.plus(new Vec(0, 13));
+        }
+    }
+
+    private void marks(Marks marks) {
         Unit unit = view.wording().length();
-        Range range = plot.range();
         int most = Math.max(3, (int) (plot.frame().width() / WORDS_ROOM));
-        Ticks ticks = Ticks.within(unit.of(range.lowestMark()), unit.of(range.highestMark()), most);
+        Ticks ticks = Ticks.within(unit.of(marks.lowest()), unit.of(marks.highest()), most);
         double y = plot.frame().bottom() + 22;
         svg.line(new Vec(plot.frame().left(), y), new Vec(plot.frame().right(), y), Pen.of(Ink.ACCENT, 0.7));
         for (int i = 0; i < ticks.count(); i++) {
-            double x = plot.x(range.angleAtMark(ticks.at(i) * unit.size()));
+            double x = plot.x(marks.coordinateAt(ticks.at(i) * unit.size()));
             svg.line(new Vec(x, y), new Vec(x, y + 4), Pen.of(Ink.ACCENT, 1));
         }
-        crowded(ticks, unit, y);
+        crowded(marks, ticks, unit);
         svg.text(new Vec(plot.frame().right() + 14, y + 15), "mark, " + unit.symbol(), Lettering.small(Ink.QUIET));
     }
 
     // marks crowd together near the top, where the leg is almost straight: a number that would touch the last one is
     // left out
-    private void crowded(Ticks ticks, Unit unit, double y) {
+    private void crowded(Marks marks, Ticks ticks, Unit unit) {
+        double baseline = plot.frame().bottom() + 37;
         double free = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < ticks.count(); i++) {
-            double x = plot.x(plot.range().angleAtMark(ticks.at(i) * unit.size()));
-            Box box = Box.of(new Vec(x, y + 15), ticks.label(i), middle(Ink.ACCENT));
+            double x = plot.x(marks.coordinateAt(ticks.at(i) * unit.size()));
+            Box box = Box.of(new Vec(x, baseline), ticks.label(i), middle(Ink.ACCENT));
             if (box.left() > free) {
-                svg.text(new Vec(x, y + 15), ticks.label(i), middle(Ink.ACCENT));
+                svg.text(new Vec(x, baseline), ticks.label(i), middle(Ink.ACCENT));
                 free = box.right() + 6;
             }
         }
     }
 
     private void ends() {
-        if (view.size().small()) {
+        if (view.size().small() || !plot.range().ofOneProfile()) {
             return;
         }
-        double y = plot.frame().bottom() + 52;
+        double y = plot.frame().bottom() + (plot.range().marks().isPresent() ? 52 : 38);
         Vec left = new Vec(plot.frame().left(), y);
         Vec right = new Vec(plot.frame().right(), y);
         svg.text(left, "bottom", Lettering.small(Ink.QUIET));

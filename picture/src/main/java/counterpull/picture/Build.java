@@ -2,8 +2,10 @@ package counterpull.picture;
 
 import counterpull.engine.body.Anthropometry;
 import counterpull.engine.body.BodyLength;
+import counterpull.engine.body.BodySide;
 import counterpull.engine.body.DrillisContini1966;
 import counterpull.engine.body.Leg;
+import counterpull.engine.body.Segment;
 
 /**
  * How big the rest of a person is drawn: what the result of a press does not hold.
@@ -21,6 +23,16 @@ public record Build(double stature, double trunk, double upperArm, double forear
                 body.length(BodyLength.TRUNK),
                 body.length(BodyLength.UPPER_ARM),
                 body.length(BodyLength.FOREARM));
+    }
+
+    /** From one side's segments; what they do not hold in proportion to its leg. */
+    public static Build of(BodySide side) {
+        Build leg = of(side.leg());
+        return new Build(
+                leg.stature,
+                side.trunk().map(Segment::length).orElse(leg.trunk),
+                side.arm().map(arm -> arm.upperArm().length()).orElse(leg.upperArm),
+                side.arm().map(arm -> arm.forearm().length()).orElse(leg.forearm));
     }
 
     /** In proportion to a leg, by the published fractions of stature, where no more is known. */

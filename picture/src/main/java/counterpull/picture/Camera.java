@@ -4,16 +4,16 @@ import counterpull.engine.planar.Vec;
 import java.util.List;
 
 /**
- * From the sled's axes (m) to the picture (px): turned by the rail's angle, one scale for both directions, y downward.
+ * From the axes of an exercise (m) to the picture (px): turned or mirrored, one scale for both directions, y downward.
  */
 final class Camera {
-    private final double tilt;
+    private final Sight sight;
     private final double scale;
     private final Vec shift;
     private final double floor;
 
-    private Camera(double tilt, double scale, Vec shift, double floor) {
-        this.tilt = tilt;
+    private Camera(Sight sight, double scale, Vec shift, double floor) {
+        this.sight = sight;
         this.scale = scale;
         this.shift = shift;
         this.floor = floor;
@@ -22,18 +22,18 @@ final class Camera {
     /**
      * A camera that has all points in its box.
      *
-     * @param points in the sled's axes, m
-     * @param tilt rail angle, rad
+     * @param points in the axes of the exercise, m
+     * @param sight how those axes lie on the picture
      * @param box px
      * @param below room between the lowest point and the floor, m
      */
-    static Camera holding(List<Vec> points, double tilt, Box box, double below) {
+    static Camera holding(List<Vec> points, Sight sight, Box box, double below) {
         double left = Double.POSITIVE_INFINITY;
         double right = Double.NEGATIVE_INFINITY;
         double low = Double.POSITIVE_INFINITY;
         double high = Double.NEGATIVE_INFINITY;
         for (Vec point : points) {
-            Vec world = turned(point, tilt);
+            Vec world = sight.of(point);
             left = Math.min(left, world.x());
             right = Math.max(right, world.x());
             low = Math.min(low, world.y());
@@ -43,27 +43,22 @@ final class Camera {
         double scale = Math.min(box.width() / (right - left), box.height() / (high - floor));
         double x = box.left() + (box.width() - scale * (right - left)) / 2 - scale * left;
         double y = box.bottom() + scale * floor;
-        return new Camera(tilt, scale, new Vec(x, y), floor);
+        return new Camera(sight, scale, new Vec(x, y), floor);
     }
 
-    private static Vec turned(Vec point, double angle) {
-        Vec along = Vec.unit(angle);
-        return along.times(point.x()).plus(along.left().times(point.y()));
-    }
-
-    /** Where a point of the sled is on the picture. */
+    /** Where a point is on the picture. */
     Vec see(Vec point) {
-        Vec world = turned(point, tilt);
+        Vec world = sight.of(point);
         return new Vec(shift.x() + scale * world.x(), shift.y() - scale * world.y());
     }
 
-    /** A direction or distance of the sled on the picture. */
+    /** A direction or distance on the picture. */
     Vec way(Vec vector) {
-        Vec world = turned(vector, tilt);
+        Vec world = sight.of(vector);
         return new Vec(scale * world.x(), -scale * world.y());
     }
 
-    /** The place on the floor under a point of the sled. */
+    /** The place on the floor under a point. */
     Vec floorUnder(Vec point) {
         Vec seen = see(point);
         return new Vec(seen.x(), shift.y() - scale * floor);

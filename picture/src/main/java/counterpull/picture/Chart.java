@@ -23,13 +23,15 @@ public record Chart(String title, Measure measure, Range range, List<Layer> laye
         TORQUE,
         EFFORT,
         FORCE,
+        PULL,
+        COUPLE,
         STRESS;
 
         Unit unit(Wording wording) {
             return switch (this) {
-                case TORQUE -> wording.torque();
+                case TORQUE, COUPLE -> wording.torque();
                 case EFFORT -> wording.effort();
-                case FORCE -> wording.force();
+                case FORCE, PULL -> wording.force();
                 case STRESS -> wording.stress();
             };
         }
@@ -39,6 +41,8 @@ public record Chart(String title, Measure measure, Range range, List<Layer> laye
                 case TORQUE -> "torque of one limb";
                 case EFFORT -> "effort, share of what this person has";
                 case FORCE -> "force along the rail, all limbs together";
+                case PULL -> "force on this limb";
+                case COUPLE -> "turning force on this limb";
                 case STRESS -> "mean, from net torque without co-contraction";
             };
         }

@@ -92,6 +92,8 @@ final class ChartDrawing {
         } else if (layer instanceof Layer.Curve curve) {
             curves.draw(curve.series(), curve.look());
             label(curve);
+        } else if (layer instanceof Layer.Mark mark) {
+            svg.circle(plot.at(mark), 6, Fill.NONE, Pen.of(Ink.ACCENT, 1.8));
         }
     }
 
@@ -146,7 +148,7 @@ final class ChartDrawing {
 
     private void here() {
         if (chart.here().isPresent()) {
-            double x = plot.x(chart.range().angle(chart.here().getAsInt()));
+            double x = plot.x(chart.range().at(chart.here().getAsInt()));
             svg.line(
                     new Vec(x, plot.frame().top() - 6),
                     new Vec(x, plot.frame().bottom() + 22),
@@ -161,6 +163,8 @@ final class ChartDrawing {
                 words.over(box(stretch), stretch.words());
             } else if (layer instanceof Layer.Note note) {
                 words.note(note);
+            } else if (layer instanceof Layer.Mark mark) {
+                words.beside(plot.at(mark), mark.words());
             } else if (layer instanceof Layer.Curve curve && !curve.gap().isEmpty()) {
                 words.gaps(curve);
             }
@@ -183,7 +187,7 @@ final class ChartDrawing {
             }
         }
         if (chart.here().isPresent()) {
-            double x = plot.x(chart.range().angle(chart.here().getAsInt()));
+            double x = plot.x(chart.range().at(chart.here().getAsInt()));
             for (double y = plot.frame().top(); y < plot.frame().bottom(); y += 6) {
                 points.add(new Vec(x, y));
             }

@@ -44,11 +44,11 @@ final class FigureDrawing {
 
     private Stage stage(SledPoints points, SledShape shape, Box picture) {
         Box room = new Box(20, 34, picture.width() - 40, picture.height() - 34 - 34);
-        Camera camera = Camera.holding(shape.extent(), points.tilt(), room, ABOVE_FLOOR);
+        Camera camera = Camera.holding(shape.extent(), new Sight(points.tilt(), 1), room, ABOVE_FLOOR);
         double floor = camera.floorUnder(points.hip(0)).y();
         Box aboveFloor = new Box(6, 6, picture.width() - 12, floor - 10);
         Svg svg = new Svg(view, "Person on the sled, " + words());
-        return new Stage(figure, points, camera, svg, new FigureWords(aboveFloor, view.size()));
+        return new Stage(figure, points, new Sheet(camera, svg, new FigureWords(aboveFloor, view.size())));
     }
 
     private String words() {

@@ -15,13 +15,13 @@ public final class ForceChart {
     public static Chart of(PressProfile profile, Phase phase) {
         Sampled sampled = new Sampled(profile);
         List<Layer> layers = new ArrayList<>();
-        part(layers, sampled, new PartOf(Part.GRAVITY, phase, "weight"), Ink.WEIGHT, Marker.SQUARE);
+        part(layers, sampled, new PartOf(profile, Part.GRAVITY, phase, "weight"), Ink.WEIGHT, Marker.SQUARE);
         if (!profile.lines().isEmpty()) {
-            part(layers, sampled, new PartOf(Part.ELASTIC, phase, "rubber"), Ink.RUBBER, Marker.DIAMOND);
+            part(layers, sampled, new PartOf(profile, Part.ELASTIC, phase, "rubber"), Ink.RUBBER, Marker.DIAMOND);
         }
         if (phase != Phase.HELD) {
-            part(layers, sampled, new PartOf(Part.FRICTION, phase, "friction"), Ink.FRICTION, Marker.CROSS);
-            part(layers, sampled, new PartOf(Part.INERTIA, phase, "start and stop"), Ink.INERTIA, Marker.CIRCLE);
+            part(layers, sampled, new PartOf(profile, Part.FRICTION, phase, "friction"), Ink.FRICTION, Marker.CROSS);
+            part(layers, sampled, new PartOf(profile, Part.INERTIA, phase, "start and stop"), Ink.INERTIA, Marker.CIRCLE);
         }
         Look total = Look.of(Ink.INK, Stroke.ASKED).heading(Heading.of(phase));
         layers.add(new Layer.Curve(sampled.of(i -> profile.force(phase, i)), total, "total push"));
@@ -29,10 +29,10 @@ public final class ForceChart {
         return new Chart(title, Chart.Measure.FORCE, Range.of(profile), layers, OptionalInt.empty());
     }
 
-    private record PartOf(Part part, Phase phase, String words) {}
+    private record PartOf(PressProfile profile, Part part, Phase phase, String words) {}
 
     private static void part(List<Layer> layers, Sampled sampled, PartOf what, Ink ink, Marker marker) {
-        Series series = sampled.of(i -> sampled.profile().force(what.part, what.phase, i));
+        Series series = sampled.of(i -> what.profile.force(what.part, what.phase, i));
         layers.add(new Layer.Curve(series, Look.of(ink, Stroke.ASKED_FINE).marked(marker), what.words));
     }
 }

@@ -44,11 +44,20 @@ public sealed interface Layer {
     /**
      * A stretch of the range that is marked by hatching and a word.
      *
-     * @param from knee angle, rad
-     * @param to knee angle, rad
+     * @param from where along the range, rad or m
+     * @param to where along the range, rad or m
      * @param words what is so there
      */
     record Stretch(double from, double to, String words) implements Layer {}
+
+    /**
+     * A point that matters, as a ring with a word beside it.
+     *
+     * @param x where along the range, rad or m
+     * @param y value, SI
+     * @param words what is there
+     */
+    record Mark(double x, double y, String words) implements Layer {}
 
     /**
      * A word at the foot or head of the plot.

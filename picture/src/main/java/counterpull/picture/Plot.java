@@ -11,8 +11,8 @@ import counterpull.engine.planar.Vec;
  * @param unit the reader's unit
  */
 record Plot(Box frame, Range range, Ticks ticks, Unit unit) {
-    double x(double angle) {
-        double part = (angle - range.bottom()) / (range.top() - range.bottom());
+    double x(double coordinate) {
+        double part = (coordinate - range.bottom()) / (range.top() - range.bottom());
         return frame.left() + part * frame.width();
     }
 
@@ -24,6 +24,10 @@ record Plot(Box frame, Range range, Ticks ticks, Unit unit) {
     double level(double value) {
         double part = (value - ticks.low()) / (ticks.high() - ticks.low());
         return frame.bottom() - part * frame.height();
+    }
+
+    Vec at(Layer.Mark mark) {
+        return new Vec(x(mark.x()), y(mark.y()));
     }
 
     Vec at(Series series, int i) {

@@ -42,6 +42,34 @@ final class PlotWords {
         }
     }
 
+    /** A word near a point, joined to it where it has to stand apart. */
+    void beside(Vec at, String words) {
+        Lettering lettering = Lettering.body(Ink.INK);
+        List<LabelRoom.Spot> spots = new ArrayList<>();
+        for (double distance = 12; distance < 90; distance += 8) {
+            for (int turn = 0; turn < 12; turn++) {
+                Vec near = at.plus(Vec.unit(-Math.PI / 2 + turn * Math.PI / 6).times(distance));
+                spots.add(new LabelRoom.Spot(around(near, at, words), distance * 0.4));
+            }
+        }
+        Box box = room.place(spots, List.of(at));
+        Vec end = box.nearest(at);
+        if (end.minus(at).norm() > 14) {
+            svg.line(at.plus(end.minus(at).times(6 / end.minus(at).norm())), end, Pen.of(Ink.QUIET, 0.6));
+        }
+        svg.rect(box, new Fill(Ink.PAPER, 0.8), Pen.of(Ink.PAPER, 0));
+        svg.text(new Vec(box.left(), box.top() + 0.8 * lettering.size()), words, lettering);
+    }
+
+    // the word's box, moved off the point to the side on which it stands
+    private static Box around(Vec near, Vec at, String words) {
+        Box size = Box.of(new Vec(0, 0), words, Lettering.body(Ink.INK));
+        Vec way = near.minus(at).times(1 / near.minus(at).norm());
+        double left = near.x() + (way.x() - 1) * size.width() / 2;
+        double top = near.y() + (way.y() - 1) * size.height() / 2;
+        return new Box(left, top, size.width(), size.height());
+    }
+
     void gaps(Layer.Curve curve) {
         Series series = curve.series();
         int i = 0;

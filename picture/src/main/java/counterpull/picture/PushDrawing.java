@@ -103,27 +103,14 @@ final class PushDrawing {
         stage.svg().path(square, Fill.NONE, Pen.of(ink, 1));
     }
 
-    // an arc with a head, turning the way the muscles turn the distal segment
+    // turning the way the muscles turn the distal segment
     private void turn(Joint joint, Vec at, Ink ink) {
         double torque =
                 limb.torque(joint, stage.figure().phase(), stage.figure().position());
         double sense = Math.signum(torque) * joint.senseOfAction();
         Posture posture = stage.figure().posture();
         Vec distal = joint == Joint.HIP ? posture.knee() : joint == Joint.KNEE ? posture.ankle() : posture.toe();
-        Vec toward = distal.minus(at);
-        double middle = Math.atan2(toward.y(), toward.x());
-        double radius = 0.085;
-        PathData arc = new PathData();
-        Vec last = at;
-        Vec before = at;
-        for (int i = 0; i <= 14; i++) {
-            before = last;
-            last = at.plus(Vec.unit(middle + sense * (i - 7) * 0.1).times(radius));
-            arc = i == 0 ? arc.move(stage.see(last)) : arc.line(stage.see(last));
-        }
-        stage.svg().path(arc, Fill.NONE, Pen.of(ink, 2));
-        Vec way = stage.see(last).minus(stage.see(before));
-        CurveDrawing.arrow(stage.svg(), stage.see(last), way, new CurveDrawing.ArrowHead(7, ink));
+        new TurnArc(at, distal.minus(at), sense).draw(stage.sheet(), ink);
         String words = (torque >= 0 ? joint.action() : joint.opposite()).words() + " "
                 + wording.torque().say(Math.abs(torque));
         Vec side = stage.camera().way(at.minus(posture.pressure()));

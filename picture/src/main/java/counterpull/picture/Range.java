@@ -1,70 +1,90 @@
 package counterpull.picture;
 
 import counterpull.engine.profile.PressProfile;
+import counterpull.engine.profile.Profile;
+import java.util.Optional;
 
 /**
- * The range along a chart: from the bottom (left) to the top (right) in knee angle, with the tape reading at each position of
- * the profile that it belongs to. Read-only.
+ * The range along a chart, from the bottom (left) to the top (right) in the driving coordinate, rad or m; for a press with the tape
+ * reading at each position of the profile that it belongs to. Read-only.
  */
 public final class Range {
-    private final double[] angle;
-    private final double[] mark;
-    private final double bottom;
-    private final double top;
+    private static final Coordinate OF_A_PRESS = new Coordinate("knee angle", Coordinate.Kind.ANGLE);
+    private final Coordinate coordinate;
+    private final double[] at;
+    private final Optional<Marks> marks;
+    private final double[] ends;
 
-    private Range(double[] angle, double[] mark, double bottom, double top) {
-        this.angle = angle;
-        this.mark = mark;
-        this.bottom = bottom;
-        this.top = top;
+    private Range(Coordinate coordinate, double[] at, Optional<Marks> marks, double... ends) {
+        this.coordinate = coordinate;
+        this.at = at;
+        this.marks = marks;
+        this.ends = ends;
     }
 
-    /** The range of a profile. */
-    public static Range of(PressProfile profile) {
-        int n = profile.positions();
-        double[] angle = new double[n];
-        double[] mark = new double[n];
-        for (int i = 0; i < n; i++) {
-            angle[i] = profile.driving(i);
-            mark[i] = profile.mark(i);
+    /** The range of a profile; of a press with its tape readings. */
+    public static Range of(Profile profile) {
+        double[] at = new double[profile.positions()];
+        for (int i = 0; i < at.length; i++) {
+            at[i] = profile.driving(i);
         }
-        return new Range(angle, mark, angle[0], angle[n - 1]);
+        if (profile instanceof PressProfile press) {
+            return new Range(OF_A_PRESS, at, Optional.of(new Marks(at, marks(press))), at[0], at[at.length - 1]);
+        }
+        Coordinate coordinate = profile.driver().map(Coordinate::of).orElse(Coordinate.TRAVEL);
+        return new Range(coordinate, at, Optional.empty(), at[0], at[at.length - 1]);
+    }
+
+    private static double[] marks(PressProfile press) {
+        double[] marks = new double[press.positions()];
+        for (int i = 0; i < marks.length; i++) {
+            marks[i] = press.mark(i);
+        }
+        return marks;
+    }
+
+    /**
+     * An axis that belongs to no single profile.
+     *
+     * @param coordinate what it counts
+     * @param left at its left end, rad or m
+     * @param right at its right end, rad or m
+     */
+    static Range between(Coordinate coordinate, double left, double right) {
+        return new Range(coordinate, new double[] {left, right}, Optional.empty(), left, right);
     }
 
     /** The same range made wide enough to hold another one too; marks stay this one's. */
     public Range holding(Range other) {
-        return new Range(angle, mark, Math.max(bottom, other.bottom), Math.min(top, other.top));
+        double sense = Math.signum(top() - bottom());
+        double from = sense * Math.min(sense * bottom(), sense * other.bottom());
+        double to = sense * Math.max(sense * top(), sense * other.top());
+        return new Range(coordinate, at, marks, from, to);
+    }
+
+    /** Whether its ends are the bottom and the top of a lift; an axis of several exercises has no such ends. */
+    boolean ofOneProfile() {
+        return at.length > 2;
+    }
+
+    Coordinate coordinate() {
+        return coordinate;
     }
 
     double bottom() {
-        return bottom;
+        return ends[0];
     }
 
     double top() {
-        return top;
+        return ends[1];
     }
 
-    double angle(int position) {
-        return angle[position];
+    /** The coordinate at a position of the profile. */
+    double at(int position) {
+        return at[position];
     }
 
-    /** Smallest and largest tape reading. */
-    double lowestMark() {
-        return Math.min(mark[0], mark[mark.length - 1]);
-    }
-
-    double highestMark() {
-        return Math.max(mark[0], mark[mark.length - 1]);
-    }
-
-    /** Knee angle at a tape reading between the two. */
-    double angleAtMark(double reading) {
-        double sense = mark[mark.length - 1] > mark[0] ? 1 : -1;
-        int i = 1;
-        while (i < mark.length - 1 && sense * mark[i] < sense * reading) {
-            i++;
-        }
-        double part = (reading - mark[i - 1]) / (mark[i] - mark[i - 1]);
-        return angle[i - 1] + part * (angle[i] - angle[i - 1]);
+    Optional<Marks> marks() {
+        return marks;
     }
 }

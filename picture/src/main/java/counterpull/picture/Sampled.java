@@ -1,13 +1,13 @@
 package counterpull.picture;
 
-import counterpull.engine.profile.PressProfile;
+import counterpull.engine.profile.Profile;
 
 /** Turns a profile's values into series. */
 final class Sampled {
-    private final PressProfile profile;
+    private final Profile profile;
     private final double[] angle;
 
-    Sampled(PressProfile profile) {
+    Sampled(Profile profile) {
         this.profile = profile;
         angle = new double[profile.positions()];
         for (int i = 0; i < angle.length; i++) {
@@ -28,7 +28,7 @@ final class Sampled {
         return new Series(angle, y);
     }
 
-    PressProfile profile() {
+    Profile profile() {
         return profile;
     }
 }

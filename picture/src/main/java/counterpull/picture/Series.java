@@ -10,7 +10,7 @@ public final class Series {
     /**
      * A series.
      *
-     * @param x where: knee angle, rad
+     * @param x where along the range, rad or m
      * @param y what, SI; as long as x; NaN or infinite where there is no value
      */
     public Series(double[] x, double[] y) {
@@ -24,7 +24,7 @@ public final class Series {
         return x.length;
     }
 
-    /** Knee angle of point i, rad. */
+    /** Where along the range point i is, rad or m. */
     public double x(int i) {
         return x[i];
     }

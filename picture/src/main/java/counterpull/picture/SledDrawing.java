@@ -6,7 +6,7 @@ import counterpull.engine.profile.PressProfile;
 /** Draws the machine: floor, posts, rail, seat, plate, carriage and plates. */
 final class SledDrawing {
     private static final Pen EDGE = Pen.of(Ink.INK, 1);
-    private static final Stage.Look STEEL = new Stage.Look(Fill.of(Ink.STEEL), EDGE);
+    private static final Sheet.Look STEEL = Sheet.Look.STEEL;
     private static final double RAIL_HALF = 0.012;
     private final Stage stage;
     private final SledShape shape;

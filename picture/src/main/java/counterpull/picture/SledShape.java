@@ -76,12 +76,12 @@ final class SledShape {
     }
 
     Vec backFrom(Vec hip) {
-        double off = BodyDrawing.pelvis(figure.build()) + PAD;
+        double off = BodyPieces.pelvis(figure.build()) + PAD;
         return hip.plus(back().times(off)).plus(points.trunkWay().times(0.02));
     }
 
     Vec backTo(Vec hip) {
-        double off = BodyDrawing.chest(figure.build()) + PAD;
+        double off = BodyPieces.chest(figure.build()) + PAD;
         double length = figure.build().trunk() + figure.build().share(0.10);
         return hip.plus(back().times(off)).plus(points.trunkWay().times(length));
     }
@@ -93,7 +93,7 @@ final class SledShape {
     }
 
     Vec panFrom(Vec hip) {
-        double off = BodyDrawing.pelvis(figure.build()) + PAD;
+        double off = BodyPieces.pelvis(figure.build()) + PAD;
         return hip.minus(pan().left().times(off)).minus(pan().times(0.03));
     }
 
@@ -134,7 +134,7 @@ final class SledShape {
             Posture posture = Posture.of(figure.profile(), figure.limb(), position);
             around(all, posture.knee(), figure.build().share(0.033));
             Vec hip = points.hip(position);
-            around(all, hip.plus(points.trunkWay().times(BodyDrawing.toCrown(figure.build()))), 0.05);
+            around(all, hip.plus(points.trunkWay().times(BodyPieces.toCrown(figure.build()))), 0.05);
             all.add(backTo(hip).plus(back().times(PAD)));
             around(all, panFrom(hip), PAD);
             around(all, panTo(hip), PAD);

@@ -3,47 +3,39 @@ package counterpull.picture;
 import counterpull.engine.planar.Vec;
 
 /**
- * What every part of a figure's drawing works with.
+ * What every part of a press figure's drawing works with.
  *
  * @param figure what is drawn
  * @param points where the sled's points are
- * @param camera from metres to px
- * @param svg the picture
- * @param words its words, placed last
+ * @param sheet what it is drawn on
  */
-record Stage(Figure figure, SledPoints points, Camera camera, Svg svg, FigureWords words) {
+record Stage(Figure figure, SledPoints points, Sheet sheet) {
+    Camera camera() {
+        return sheet.camera();
+    }
+
+    Svg svg() {
+        return sheet.svg();
+    }
+
+    FigureWords words() {
+        return sheet.words();
+    }
+
     Vec see(Vec point) {
-        return camera.see(point);
+        return sheet.see(point);
     }
 
     double px(double metres) {
-        return camera.px(metres);
+        return sheet.px(metres);
     }
 
     /** A line between two points of the sled, which words keep off. */
     void line(Vec from, Vec to, Pen pen) {
-        svg.line(see(from), see(to), pen);
-        words.keepOff(see(from), see(to));
+        sheet.line(from, to, pen);
     }
 
-    void link(Vec from, Vec to, double fromRadius, double toRadius, Look look) {
-        Outline.End start = new Outline.End(see(from), px(fromRadius));
-        Outline.End end = new Outline.End(see(to), px(toRadius));
-        svg.path(Outline.taper(start, end), look.fill, look.pen);
-        words.keepOff(see(from), see(to));
-        Vec side = see(to).minus(see(from)).left();
-        double length = Math.max(1, side.norm());
-        Vec a = side.times(px(fromRadius) / length);
-        Vec b = side.times(px(toRadius) / length);
-        words.keepOff(see(from).plus(a), see(to).plus(b));
-        words.keepOff(see(from).minus(a), see(to).minus(b));
+    void link(Vec from, Vec to, double fromRadius, double toRadius, Sheet.Look look) {
+        sheet.link(from, to, fromRadius, toRadius, look);
     }
-
-    /**
-     * Fill and outline of a part.
-     *
-     * @param fill its area
-     * @param pen its outline
-     */
-    record Look(Fill fill, Pen pen) {}
 }

@@ -1,9 +1,10 @@
 package counterpull.picture;
 
+import counterpull.engine.body.Joint;
 import counterpull.engine.jointload.Kneecap;
 import counterpull.engine.motion.Phase;
-import counterpull.engine.profile.PressLimb;
-import counterpull.engine.profile.PressProfile;
+import counterpull.engine.profile.LimbProfile;
+import counterpull.engine.profile.Profile;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
@@ -15,12 +16,17 @@ import java.util.OptionalInt;
 public final class StressChart {
     private StressChart() {}
 
-    /** The chart of one limb, by its index in the profile. */
-    public static Chart of(PressProfile profile, int limb) {
-        PressLimb leg = profile.limbs().get(limb);
+    /** Whether a profile tells kneecap stress: whether its knee is computed. */
+    public static boolean tells(Profile profile) {
+        return profile.joints().contains(Joint.KNEE);
+    }
+
+    /** The chart of one limb, by its index in a profile that {@linkplain #tells tells} it. */
+    public static Chart of(Profile profile, int limb) {
+        LimbProfile leg = profile.limbs().get(limb);
         Sampled sampled = new Sampled(profile);
         List<Layer> layers = new ArrayList<>();
-        stretch(layers, profile, leg);
+        stretch(layers, leg, profile::driving);
         curve(layers, sampled.of(i -> leg.kneecapStress(Phase.LOWERING, i)), Phase.LOWERING, "");
         curve(layers, sampled.of(i -> leg.kneecapStress(Phase.HELD, i)), Phase.HELD, "");
         curve(layers, sampled.of(i -> leg.kneecapStress(Phase.LIFTING, i)), Phase.LIFTING, "nothing published here");
@@ -35,18 +41,19 @@ public final class StressChart {
         layers.add(new Layer.Curve(series, look, phase.words(), gap));
     }
 
-    private static void stretch(List<Layer> layers, PressProfile profile, PressLimb leg) {
+    /** Hatches where the published contact area does not reach; {@code at} says where a position lies along the chart. */
+    static boolean stretch(List<Layer> layers, LimbProfile limb, Sampled.At at) {
         int first = -1;
         int last = -1;
-        for (int i = 0; i < profile.positions(); i++) {
-            if (leg.kneecapReach(i) == Kneecap.Reach.AREA_HELD) {
+        for (int i = 0; i < limb.path().positions(); i++) {
+            if (limb.kneecapReach(i) == Kneecap.Reach.AREA_HELD) {
                 first = first < 0 ? i : first;
                 last = i;
             }
         }
         if (first >= 0) {
-            layers.add(new Layer.Stretch(
-                    profile.driving(first), profile.driving(last), "beyond the published contact area"));
+            layers.add(new Layer.Stretch(at.position(first), at.position(last), "beyond the published contact area"));
         }
+        return first >= 0;
     }
 }

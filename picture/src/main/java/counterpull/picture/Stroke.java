@@ -13,7 +13,13 @@ public enum Stroke {
     /** What is wanted: a thin double line. */
     TARGET(3.6, ""),
     /** Today's setup: thin, grey. */
-    TODAY(1.4, "");
+    TODAY(1.4, ""),
+    /** The second of several side by side: long dashes. */
+    SECOND(2.2, "11 4"),
+    /** The third: dots. */
+    THIRD(2.4, "2 4"),
+    /** The fourth: dash and dot. */
+    FOURTH(2.2, "10 3 2 3");
 
     final double width;
     final String dash;

@@ -2,8 +2,8 @@ package counterpull.picture;
 
 import counterpull.engine.body.Joint;
 import counterpull.engine.motion.Phase;
-import counterpull.engine.profile.PressLimb;
-import counterpull.engine.profile.PressProfile;
+import counterpull.engine.profile.LimbProfile;
+import counterpull.engine.profile.Profile;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
@@ -14,12 +14,12 @@ import java.util.OptionalInt;
  */
 public final class TorqueChart {
     private static final double SAME = 0.03;
-    private final PressLimb limb;
+    private final LimbProfile limb;
     private final Joint joint;
     private final Sampled sampled;
     private final List<Layer> layers = new ArrayList<>();
 
-    private TorqueChart(PressProfile profile, int limb, Joint joint) {
+    private TorqueChart(Profile profile, int limb, Joint joint) {
         this.limb = profile.limbs().get(limb);
         this.joint = joint;
         sampled = new Sampled(profile);
@@ -32,7 +32,7 @@ public final class TorqueChart {
      * @param limb index of the limb in the profile
      * @param joint which joint
      */
-    public static Chart of(PressProfile profile, int limb, Joint joint) {
+    public static Chart of(Profile profile, int limb, Joint joint) {
         TorqueChart chart = new TorqueChart(profile, limb, joint);
         chart.had();
         chart.asked();

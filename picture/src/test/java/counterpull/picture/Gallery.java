@@ -2,11 +2,14 @@ package counterpull.picture;
 
 import counterpull.engine.body.Joint;
 import counterpull.engine.motion.Phase;
+import counterpull.engine.profile.ExerciseProfile;
 import counterpull.engine.profile.PressProfile;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
 
 /** Writes the pictures of the invented setups, to be looked at. Not a test. */
 public final class Gallery {
@@ -30,6 +33,8 @@ public final class Gallery {
         }) {
             gallery.charts();
             gallery.figures();
+            gallery.exercises();
+            gallery.sideBySide();
         }
     }
 
@@ -61,6 +66,44 @@ public final class Gallery {
         figure("level", Figure.of(Setups.level()).at(70).during(Phase.LIFTING));
         figure("tilted", Figure.of(Setups.tilted()).at(20).showing(Joint.ANKLE));
         figure("seat-rides", Figure.of(Setups.seatRides()).at(30).showing(Joint.KNEE));
+    }
+
+    private void exercises() throws IOException {
+        for (Map.Entry<String, ExerciseProfile> workout : Workouts.all().entrySet()) {
+            exercise(workout.getKey(), workout.getValue());
+        }
+    }
+
+    private void exercise(String name, ExerciseProfile profile) throws IOException {
+        int last = profile.positions() - 1;
+        Joint first = profile.joints().get(0);
+        ExerciseFigure figure = ExerciseFigure.of(profile).built(Build.of(Setups.BODY));
+        drawn(name + "-bottom", figure);
+        drawn(name + "-middle", figure.at(last / 2).during(Phase.LIFTING).showing(first));
+        drawn(name + "-top", figure.at(last));
+        chart("x-" + name + "-effort", EffortChart.of(profile));
+        chart("x-" + name + "-torque", TorqueChart.of(profile, 0, first));
+        for (Chart pulls : PullChart.of(profile, 0)) {
+            chart("x-" + name + "-" + pulls.measure(), pulls);
+        }
+    }
+
+    private void drawn(String name, ExerciseFigure figure) throws IOException {
+        write("x-" + name, figure.svg(view.with(Size.FIGURE)));
+        write("x-" + name + "-small", figure.svg(view.with(new Size(360, 300))));
+    }
+
+    private void sideBySide() throws IOException {
+        List<Compared> knees = List.of(
+                new Compared("knee extension, cuff 8\u2009kg", Workouts.cuff().limbs().get(0)),
+                new Compared("rail press, 60\u2009kg", Setups.plain().limbs().get(0)),
+                new Compared("squat, bar 60\u2009kg", Workouts.squat().limbs().get(0)),
+                new Compared("knee curl on a cam", Workouts.camCurl().limbs().get(0)));
+        for (SideBySide.Quantity quantity : SideBySide.Quantity.values()) {
+            chart("s-" + quantity, SideBySide.of(Joint.KNEE, quantity, Phase.HELD, knees).chart());
+        }
+        chart("s-two", SideBySide.of(Joint.KNEE, SideBySide.Quantity.KNEECAP_STRESS, Phase.LIFTING, knees.subList(0, 2)).chart());
+        chart("x-knee-cuff-stress", StressChart.of(Workouts.cuff(), 0));
     }
 
     private void figure(String name, Figure figure) throws IOException {
