@@ -18,24 +18,30 @@ import java.util.List;
  */
 final class Balance {
     private static final double STEEPEST = Math.cos(Angles.radians(2));
+    private final StandDrive drive;
     private final Vec[] moments;
     private final int from;
+    private final double mass;
     private final double target;
 
     /**
+     * @param drive where the segments point before they lean, and which do
      * @param moments of each segment, kg·m
-     * @param from first segment that leans
+     * @param mass of all that is balanced, the foot included, kg
      * @param target X, kg·m
      */
-    Balance(Vec[] moments, int from, double target) {
+    Balance(StandDrive drive, Vec[] moments, double mass, double target) {
+        this.drive = drive;
         this.moments = moments;
-        this.from = from;
+        from = drive.leansFrom();
+        this.mass = mass;
         this.target = target;
     }
 
-    /** The segments' directions with derivatives, from those before leaning. */
-    List<Jet> lean(List<Jet> before) {
-        double angle = angle(before);
+    /** The segments' directions in balance at a driving angle, with derivatives by it. */
+    List<Jet> directions(double driving) {
+        List<Jet> before = drive.directions(driving);
+        double angle = angle(before, driving);
         double heightOfLeaning = 0;
         double turned = 0;
         for (int k = 0; k < moments.length; k++) {
@@ -65,7 +71,7 @@ final class Balance {
         return before.get(k).value() + (k < from ? 0 : angle);
     }
 
-    private double angle(List<Jet> before) {
+    private double angle(List<Jet> before, double driving) {
         double rest = target;
         Vec leaning = new Vec(0, 0);
         for (int k = 0; k < moments.length; k++) {
@@ -75,23 +81,23 @@ final class Balance {
         }
         double cos = rest / leaning.norm();
         if (!(Math.abs(cos) <= STEEPEST)) {
-            throw cannot(rest, leaning.norm());
+            throw cannot(rest, leaning.norm(), driving);
         }
         double side = leaning.x() >= 0 ? 1 : -1;
         return side * Math.acos(cos) - Math.atan2(leaning.y(), leaning.x());
     }
 
-    private Refusal cannot(double needed, double most) {
-        String way = needed > 0 ? "forward" : "back";
+    private Refusal cannot(double needed, double most, double driving) {
+        String missed = needed > 0 ? "behind" : "in front of";
+        String posture = "with the " + drive.joint().words() + " at " + Math.round(Angles.degrees(driving)) + "°";
         return new Refusal(
                 Fault.OUT_OF_REACH,
-                "moment of what leans about its lowest joint",
-                Math.abs(needed),
-                STEEPEST * most,
-                "kg·m",
-                "cannot balance: leaning " + way
-                        + " as far as it goes does not bring the centre of mass over the stated"
-                        + " point of the foot: bend less, let the ankle give more, or carry the load elsewhere");
+                "how far the centre of mass stays " + missed + " the point of balance " + posture,
+                (Math.abs(needed) - STEEPEST * most) / mass,
+                0,
+                "m",
+                "cannot balance: " + posture + " even the farthest lean leaves the centre of mass " + missed
+                        + " the point of balance: bend less, let the ankle give more, or carry the load elsewhere");
     }
 
     private static Vec turn(Vec moment, double direction) {

@@ -45,10 +45,10 @@ public record BalancedStand(StandDrive drive, double over) implements Motion {
         Require.within(limb.range().bottom(), drive.angles(), flexion + "bottom", "rad");
         Require.within(limb.range().top(), drive.angles(), flexion + "top", "rad");
         Chain chain = StandingChain.of(limb);
-        Balance balance = new Balance(StandingChain.moments(chain, limb), drive.leansFrom(), target(chain, limb));
+        Balance balance = balance(chain, limb);
         ChainPath.Bends bends = new ChainPath.Bends(limb.course().positions(), chain.size());
         for (int i = 0; i < limb.course().positions(); i++) {
-            List<Jet> directions = balance.lean(drive.directions(limb.driving(i)));
+            List<Jet> directions = balance.directions(limb.driving(i));
             for (int k = 0; k < directions.size(); k++) {
                 Jet jet = directions.get(k);
                 bends.set(i, k, jet.value(), jet.first() * limb.sense(), jet.second());
@@ -57,11 +57,14 @@ public record BalancedStand(StandDrive drive, double over) implements Motion {
         return new ChainPath(chain, limb.course(), StandingChain.SENSES, bends);
     }
 
-    /** First moment about the ankle that the mass above it needs, so that with the foot's own all lies over the stated point. */
-    private double target(Chain chain, Moving limb) {
+    // the mass above the ankle must have a first moment about it so that with the foot's own all lies over the stated
+    // point
+    private Balance balance(Chain chain, Moving limb) {
         Foot foot = limb.body().leg().foot();
-        double all = StandingChain.mass(chain, limb) + foot.mass();
-        return all * foot.pressureAlong(over) - foot.mass() * foot.asSegment().comAlong();
+        double mass = StandingChain.mass(chain, limb) + foot.mass();
+        double target =
+                mass * foot.pressureAlong(over) - foot.mass() * foot.asSegment().comAlong();
+        return new Balance(drive, StandingChain.moments(chain, limb), mass, target);
     }
 
     @Override
