@@ -56,7 +56,8 @@ final class BodyDrawing {
         PressLimb leg = stage.figure().profile().limbs().get(limb);
         Vec away = stage.camera()
                 .way(posture.knee().minus(posture.hip().plus(posture.ankle()).times(0.5)));
-        Vec at = stage.see(posture.knee()).plus(away.times(stage.px(BodyPieces.knee(stage.figure().build())) / away.norm()));
+        Vec at = stage.see(posture.knee())
+                .plus(away.times(stage.px(BodyPieces.knee(stage.figure().build())) / away.norm()));
         stage.words().askIfRoomy(at, away, leg.side().words(), Lettering.small(ink));
     }
 

@@ -57,7 +57,8 @@ final class BodyFromAbove implements WholeBody {
     public void limb(Sheet sheet, int i, Sheet.Look look) {
         Vec elbow = work.joint(0, i);
         Vec wrist = work.joint(1, i);
-        Vec way = wrist.minus(elbow).times(build.share(0.035) / wrist.minus(elbow).norm());
+        Vec way =
+                wrist.minus(elbow).times(build.share(0.035) / wrist.minus(elbow).norm());
         sheet.link(elbow, wrist, build.share(0.026), build.share(0.016), look);
         sheet.link(wrist, wrist.plus(way), build.share(0.016), build.share(0.017), look);
     }

@@ -38,15 +38,11 @@ final class BodyFromFront implements WholeBody {
     }
 
     private Vec pelvis() {
-        return ofLeg()
-                ? out().times(-build.share(HIP_FROM_MIDDLE))
-                : chest().minus(up().times(build.trunk()));
+        return ofLeg() ? out().times(-build.share(HIP_FROM_MIDDLE)) : chest().minus(up().times(build.trunk()));
     }
 
     private Vec chest() {
-        return ofLeg()
-                ? pelvis().plus(up().times(build.trunk()))
-                : out().times(-build.share(SHOULDER_FROM_MIDDLE));
+        return ofLeg() ? pelvis().plus(up().times(build.trunk())) : out().times(-build.share(SHOULDER_FROM_MIDDLE));
     }
 
     private double toAnkle() {
@@ -62,7 +58,8 @@ final class BodyFromFront implements WholeBody {
             points.add(chest().plus(edge));
             points.add(pelvis().plus(edge));
         }
-        points.add(pelvis().minus(up().times(ofLeg() ? toAnkle() + 0.09 : STUB * leg.thigh().length())));
+        points.add(pelvis().minus(up().times(
+                        ofLeg() ? toAnkle() + 0.09 : STUB * leg.thigh().length())));
         for (int k = 0; k <= work.path().segments(); k++) {
             points.add(work.joint(k, i).plus(new Vec(0.06, 0.06)));
             points.add(work.joint(k, i).minus(new Vec(0.06, 0.06)));
@@ -77,7 +74,11 @@ final class BodyFromFront implements WholeBody {
         arm(sheet, chest().minus(shoulders));
         if (ofLeg()) {
             arm(sheet, chest().plus(shoulders));
-            straightLeg(sheet, pelvis().minus(hips), pelvis().minus(hips).minus(up().times(toAnkle() + leg.foot().ankleHeight())), Sheet.Look.BEHIND);
+            straightLeg(
+                    sheet,
+                    pelvis().minus(hips),
+                    pelvis().minus(hips).minus(up().times(toAnkle() + leg.foot().ankleHeight())),
+                    Sheet.Look.BEHIND);
         } else {
             stub(sheet, pelvis().minus(hips));
             stub(sheet, pelvis().plus(hips));

@@ -53,7 +53,8 @@ final class BodyFromSide implements WholeBody {
             return work.joint(work.path().segments() - 1, i);
         }
         return switch (work.fixed()) {
-            case KNEE, ANKLE -> knee(i).minus(Vec.unit(work.before()).times(setting.leg.thigh().length()));
+            case KNEE, ANKLE ->
+                knee(i).minus(Vec.unit(work.before()).times(setting.leg.thigh().length()));
             case SHOULDER, ELBOW -> shoulder().minus(Vec.unit(trunk(i)).times(build.trunk()));
             default -> new Vec(0, 0);
         };
@@ -156,7 +157,12 @@ final class BodyFromSide implements WholeBody {
         Vec over = sheet.camera().way(way.times(half * 1.6));
         sheet.svg()
                 .path(
-                        new PathData().move(a).line(b).line(b.plus(over)).line(a.plus(over)).close(),
+                        new PathData()
+                                .move(a)
+                                .line(b)
+                                .line(b.plus(over))
+                                .line(a.plus(over))
+                                .close(),
                         Fill.of(Ink.PAPER),
                         Pen.of(Ink.PAPER, 0));
         Vec wave = sheet.camera().way(way.times(0.022));
@@ -211,7 +217,10 @@ final class BodyFromSide implements WholeBody {
     private void floor(Sheet sheet, Posture leg) {
         double y = leg.heel().y();
         sheet.svg().open("support");
-        Support.line(sheet, sheet.see(new Vec(leg.heel().x() - 0.35, y)), sheet.see(new Vec(leg.toe().x() + 0.35, y)));
+        Support.line(
+                sheet,
+                sheet.see(new Vec(leg.heel().x() - 0.35, y)),
+                sheet.see(new Vec(leg.toe().x() + 0.35, y)));
         sheet.svg().close();
     }
 

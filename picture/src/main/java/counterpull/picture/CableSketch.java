@@ -34,7 +34,8 @@ record CableSketch(Cable cable, double plates) implements Sketch {
         Ironwork iron = new Ironwork(scene);
         Vec top = stackTop(scene.work());
         double over = Math.max(cable.pulley().y() + RADIUS, top.y() + 0.05);
-        Vec turn = new Vec(cable.pulley().x() + Math.signum(top.x() - cable.pulley().x()) * RADIUS, over);
+        Vec turn = new Vec(
+                cable.pulley().x() + Math.signum(top.x() - cable.pulley().x()) * RADIUS, over);
         Pen thin = Pen.of(Ink.INK, 1.2);
         scene.sheet().line(new Vec(turn.x(), cable.pulley().y()), turn, thin);
         scene.sheet().line(turn, new Vec(top.x(), over), thin);

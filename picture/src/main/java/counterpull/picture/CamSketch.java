@@ -24,7 +24,11 @@ record CamSketch(CamStack cam, double plates) implements Sketch {
 
     /** On which side of the pivot the line runs down: away from the limb. */
     private double away(LeverPath lever) {
-        return lever.contact(0).plus(lever.contact(lever.limb().positions() - 1)).x() / 2 >= cam.frame().pivot().x()
+        return lever.contact(0)
+                                        .plus(lever.contact(lever.limb().positions() - 1))
+                                        .x()
+                                / 2
+                        >= cam.frame().pivot().x()
                 ? -1
                 : 1;
     }
@@ -78,7 +82,8 @@ record CamSketch(CamStack cam, double plates) implements Sketch {
 
     private void outline(Scene scene, LeverPath lever, int i) {
         List<CamRadius.Reading> readings = sorted(cam.radius());
-        double middle = (readings.get(0).angle() + readings.get(readings.size() - 1).angle()) / 2;
+        double middle =
+                (readings.get(0).angle() + readings.get(readings.size() - 1).angle()) / 2;
         double side = away(lever) < 0 ? Math.PI : 0;
         PathData path = new PathData();
         for (int k = 0; k < PIECES; k++) {

@@ -31,7 +31,8 @@ final class DimensionDrawing {
         stage.svg().open("dimension");
         stage.svg().line(stage.see(hip), from.plus(below().times(5)), fine.dashed("2 2"));
         stage.svg().line(stage.see(shape.plateLow(position)), to.plus(below().times(5)), fine.dashed("2 2"));
-        String words = "hip to plate " + wording.length().say(stage.figure().profile().plate(position));
+        String words =
+                "hip to plate " + wording.length().say(stage.figure().profile().plate(position));
         Vec out = below().times(shape.dimensionAcross() > shape.railAcross() ? -1 : 1);
         new DimensionLine(from, to).draw(stage.sheet(), new DimensionLine.Words(words, 0.62, out));
         stage.svg().close();

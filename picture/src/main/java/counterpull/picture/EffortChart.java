@@ -85,8 +85,12 @@ public final class EffortChart {
     }
 
     private static Layer.Band band(Sampled sampled, Joint joint) {
-        Series low = sampled.of(i -> hardest(sampled.profile(), joint, i).effortBand(joint, Phase.LIFTING, i).low());
-        Series high = sampled.of(i -> hardest(sampled.profile(), joint, i).effortBand(joint, Phase.LIFTING, i).high());
+        Series low = sampled.of(i -> hardest(sampled.profile(), joint, i)
+                .effortBand(joint, Phase.LIFTING, i)
+                .low());
+        Series high = sampled.of(i -> hardest(sampled.profile(), joint, i)
+                .effortBand(joint, Phase.LIFTING, i)
+                .high());
         return new Layer.Band(low, high, Marker.ink(joint));
     }
 

@@ -25,7 +25,8 @@ final class ExerciseDrawing {
         ExerciseProfile profile = figure.profile();
         limb = profile.limbs().get(figure.limb());
         work = new Limbwork(limb.path(), figure.build());
-        body = WholeBody.of(limb, work, figure.build(), profile.task().exercise().motion().gravity());
+        body = WholeBody.of(
+                limb, work, figure.build(), profile.task().exercise().motion().gravity());
         touches = Touch.of(profile, figure.limb());
         sketches = Sketches.of(profile);
     }
@@ -95,7 +96,8 @@ final class ExerciseDrawing {
     private String words() {
         Optional<Joint> driver = figure.profile().driver();
         double at = figure.profile().driving(figure.position());
-        String place = driver.map(joint -> joint.angleWords() + " " + view.wording().angle().say(at))
+        String place = driver.map(joint ->
+                        joint.angleWords() + " " + view.wording().angle().say(at))
                 .orElseGet(() -> "travel " + view.wording().length().say(at));
         return place + ", " + figure.phase().words();
     }
@@ -120,7 +122,8 @@ final class ExerciseDrawing {
                 scene.svg().open("ghost");
                 body.limb(scene.sheet(), ends[k], Sheet.Look.GHOST);
                 scene.svg().close();
-                int far = work.stands() ? work.path().segments() - 1 : work.path().segments();
+                int far =
+                        work.stands() ? work.path().segments() - 1 : work.path().segments();
                 Vec end = work.joint(far, ends[k]);
                 Vec before = work.joint(0, ends[k]);
                 Vec out = scene.sheet().camera().way(end.minus(before));

@@ -21,7 +21,12 @@ public final class ForceChart {
         }
         if (phase != Phase.HELD) {
             part(layers, sampled, new PartOf(profile, Part.FRICTION, phase, "friction"), Ink.FRICTION, Marker.CROSS);
-            part(layers, sampled, new PartOf(profile, Part.INERTIA, phase, "start and stop"), Ink.INERTIA, Marker.CIRCLE);
+            part(
+                    layers,
+                    sampled,
+                    new PartOf(profile, Part.INERTIA, phase, "start and stop"),
+                    Ink.INERTIA,
+                    Marker.CIRCLE);
         }
         Look total = Look.of(Ink.INK, Stroke.ASKED).heading(Heading.of(phase));
         layers.add(new Layer.Curve(sampled.of(i -> profile.force(phase, i)), total, "total push"));

@@ -50,7 +50,9 @@ final class Hit {
             int from = hits.size();
             int last = pull + resists.on(limb.path(), gravity).size();
             for (; pull < last; pull++) {
-                hit(hits, from, new Hit(limb, resists, limb.pulls().get(pull))).pulls.add(pull);
+                hit(hits, from, new Hit(limb, resists, limb.pulls().get(pull)))
+                        .pulls
+                        .add(pull);
             }
         }
         return hits;

@@ -130,7 +130,6 @@ final class Ironwork {
         scene.svg().line(scene.see(to), b, fine);
         scene.svg().line(scene.see(from), a, fine);
         String words = scene.wording().length().say(length);
-        new DimensionLine(a, b)
-                .draw(scene.sheet(), new DimensionLine.Words(words, 0.5, off));
+        new DimensionLine(a, b).draw(scene.sheet(), new DimensionLine.Words(words, 0.5, off));
     }
 }

@@ -19,7 +19,9 @@ record LeverSketch(LeverFrame frame, List<Horn> horns, double plates) implements
     private static final double LIMB = 0.045;
 
     private static Vec horn(LeverPath lever, Horn horn, int i) {
-        return lever.frame().pivot().plus(Vec.unit(lever.angle(i) + horn.offset()).times(horn.radius()));
+        return lever.frame()
+                .pivot()
+                .plus(Vec.unit(lever.angle(i) + horn.offset()).times(horn.radius()));
     }
 
     // the engine has the pad's surface on the limb's middle line: it is drawn beside the limb
@@ -64,7 +66,6 @@ record LeverSketch(LeverFrame frame, List<Horn> horns, double plates) implements
         Ironwork iron = new Ironwork(scene);
         iron.pivot(frame.pivot());
         iron.place(frame.pivot());
-        scene.words()
-                .askIfRoomy(scene.see(frame.pivot()), new Vec(0, 1), "pivot", Lettering.small(Ink.QUIET));
+        scene.words().askIfRoomy(scene.see(frame.pivot()), new Vec(0, 1), "pivot", Lettering.small(Ink.QUIET));
     }
 }

@@ -90,7 +90,9 @@ final class Limbwork {
 
     /** Whether a point stands for hands that hang below the shoulder of somebody who stands. */
     boolean hangs(BodyPoint point) {
-        double off = point.at().minus(new Vec(path.chain().length(point.segment()), 0)).norm();
+        double off = point.at()
+                .minus(new Vec(path.chain().length(point.segment()), 0))
+                .norm();
         return stands() && point.segment() == TRUNK && off < AT_SHOULDER;
     }
 

@@ -146,8 +146,8 @@ public final class SideBySide {
         for (int a = 0; a < compared.size(); a++) {
             for (int b = a + 1; b < compared.size(); b++) {
                 if (computed(a) && computed(b)) {
-                    found.addAll(new Crossings(series(a), series(b)).between(
-                            compared.get(a).name(), compared.get(b).name()));
+                    found.addAll(new Crossings(series(a), series(b))
+                            .between(compared.get(a).name(), compared.get(b).name()));
                 }
             }
         }

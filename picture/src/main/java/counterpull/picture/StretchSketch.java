@@ -69,8 +69,7 @@ record StretchSketch(StretchLine line) implements Sketch {
         Vec a = scene.see(from);
         Vec b = scene.see(to);
         Sag sag = Sag.of(a, b, scene.sheet().px(to.minus(from).norm() + loose));
-        scene.svg()
-                .path(new PathData().move(a).quad(sag.control(), b), Fill.NONE, Pen.of(Ink.RUBBER, 2.6));
+        scene.svg().path(new PathData().move(a).quad(sag.control(), b), Fill.NONE, Pen.of(Ink.RUBBER, 2.6));
         scene.words().keepOff(a, sag.lowest());
         scene.words().keepOff(sag.lowest(), b);
     }

@@ -39,8 +39,9 @@ final class TapeDrawing {
     private void tape(Touch touch, int row) {
         int i = scene.position();
         Vec end = touch.place(scene.work(), i);
-        Vec start = touch.roller().map(LeverFrame::pivot).orElseGet(() -> scene.work()
-                .joint(touch.at().segment(), i));
+        Vec start = touch.roller()
+                .map(LeverFrame::pivot)
+                .orElseGet(() -> scene.work().joint(touch.at().segment(), i));
         Vec way = touch.roller().isPresent()
                 ? end.minus(start).times(1 / end.minus(start).norm())
                 : Vec.unit(scene.work().path().direction(touch.at().segment(), i));

@@ -29,7 +29,8 @@ final class Touch {
                 continue;
             }
             Optional<Touch> same = touches.stream()
-                    .filter(touch -> hit.carrier().isPresent() && touch.carrier().equals(hit.carrier()))
+                    .filter(touch ->
+                            hit.carrier().isPresent() && touch.carrier().equals(hit.carrier()))
                     .findFirst();
             same.ifPresentOrElse(touch -> touch.hits.add(hit), () -> touches.add(new Touch(hit)));
         }
@@ -58,7 +59,9 @@ final class Touch {
 
     /** What acts, as a person says it. */
     String words() {
-        return hits.size() == 1 ? hits.get(0).words() : carrier().map(Carrier::words).orElse(hits.get(0).words());
+        return hits.size() == 1
+                ? hits.get(0).words()
+                : carrier().map(Carrier::words).orElse(hits.get(0).words());
     }
 
     /** Force on this limb, N. */

@@ -73,11 +73,7 @@ final class TouchDrawing {
         Vec tip = scene.see(end);
         arrow(from, tip);
         scene.words()
-                .ask(
-                        tip,
-                        tip.minus(from),
-                        named(touch, scene.wording().force().say(force.norm())),
-                        strong());
+                .ask(tip, tip.minus(from), named(touch, scene.wording().force().say(force.norm())), strong());
     }
 
     // a name that ends in a number keeps apart from the one that follows
@@ -119,7 +115,8 @@ final class TouchDrawing {
         if (arm < LEAST_ARM) {
             return;
         }
-        Vec beyond = foot.minus(from).times(1 + 0.05 / Math.max(0.05, foot.minus(from).norm()));
+        Vec beyond = foot.minus(from)
+                .times(1 + 0.05 / Math.max(0.05, foot.minus(from).norm()));
         scene.sheet().line(from, from.plus(beyond), Pen.of(Ink.INK, 0.9).dashed("8 3 2 3"));
         scene.sheet().line(at, foot, Pen.of(Marker.ink(joint), 1.6));
         corner(at, foot, way);
@@ -156,7 +153,6 @@ final class TouchDrawing {
         new TurnArc(at, toward, sense).draw(scene.sheet(), Marker.ink(joint));
         String words = (torque >= 0 ? joint.action() : joint.opposite()).words() + " "
                 + scene.wording().torque().say(Math.abs(torque));
-        scene.words()
-                .ask(scene.see(at), scene.sheet().camera().way(toward.times(-1)), words, strong());
+        scene.words().ask(scene.see(at), scene.sheet().camera().way(toward.times(-1)), words, strong());
     }
 }

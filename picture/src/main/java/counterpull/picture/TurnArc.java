@@ -21,8 +21,7 @@ record TurnArc(Vec at, Vec toward, double sense) {
         Vec before = at;
         for (int i = 0; i <= PIECES; i++) {
             before = last;
-            last = at.plus(
-                    Vec.unit(middle + sense * (i - PIECES / 2) * PIECE).times(RADIUS));
+            last = at.plus(Vec.unit(middle + sense * (i - PIECES / 2) * PIECE).times(RADIUS));
             arc = i == 0 ? arc.move(sheet.see(last)) : arc.line(sheet.see(last));
         }
         sheet.svg().path(arc, Fill.NONE, Pen.of(ink, 2));

@@ -39,7 +39,8 @@ interface WholeBody {
         if (fixed == Joint.HIP_SIDEWAYS || fixed == Joint.SHOULDER_SIDEWAYS) {
             return new BodyFromFront(work, build, limb.limb().leg());
         }
-        return new BodyFromSide(work, build, new BodyFromSide.Setting(limb.limb().leg(), gravity, held(limb, work)));
+        return new BodyFromSide(
+                work, build, new BodyFromSide.Setting(limb.limb().leg(), gravity, held(limb, work)));
     }
 
     private static Optional<BodyPoint> held(ExerciseLimb limb, Limbwork work) {
@@ -51,11 +52,10 @@ interface WholeBody {
 
     /** How the axes lie on the picture: planes that are those of a left limb are mirrored for a right one. */
     static Sight sight(ExerciseLimb limb) {
-        boolean sideways =
-                switch (limb.path().senses().get(0).joint()) {
-                    case HIP_SIDEWAYS, SHOULDER_SIDEWAYS, SHOULDER_TURNING -> true;
-                    default -> false;
-                };
+        boolean sideways = switch (limb.path().senses().get(0).joint()) {
+            case HIP_SIDEWAYS, SHOULDER_SIDEWAYS, SHOULDER_TURNING -> true;
+            default -> false;
+        };
         return new Sight(0, sideways && limb.side() == Side.RIGHT ? -1 : 1);
     }
 }

@@ -95,14 +95,21 @@ public final class Gallery {
 
     private void sideBySide() throws IOException {
         List<Compared> knees = List.of(
-                new Compared("knee extension, cuff 8\u2009kg", Workouts.cuff().limbs().get(0)),
+                new Compared(
+                        "knee extension, cuff 8\u2009kg",
+                        Workouts.cuff().limbs().get(0)),
                 new Compared("rail press, 60\u2009kg", Setups.plain().limbs().get(0)),
                 new Compared("squat, bar 60\u2009kg", Workouts.squat().limbs().get(0)),
                 new Compared("knee curl on a cam", Workouts.camCurl().limbs().get(0)));
         for (SideBySide.Quantity quantity : SideBySide.Quantity.values()) {
-            chart("s-" + quantity, SideBySide.of(Joint.KNEE, quantity, Phase.HELD, knees).chart());
+            chart(
+                    "s-" + quantity,
+                    SideBySide.of(Joint.KNEE, quantity, Phase.HELD, knees).chart());
         }
-        chart("s-two", SideBySide.of(Joint.KNEE, SideBySide.Quantity.KNEECAP_STRESS, Phase.LIFTING, knees.subList(0, 2)).chart());
+        chart(
+                "s-two",
+                SideBySide.of(Joint.KNEE, SideBySide.Quantity.KNEECAP_STRESS, Phase.LIFTING, knees.subList(0, 2))
+                        .chart());
         chart("x-knee-cuff-stress", StressChart.of(Workouts.cuff(), 0));
     }
 

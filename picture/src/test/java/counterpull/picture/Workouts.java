@@ -75,8 +75,7 @@ final class Workouts {
 
     private static Limb limb(Side side, double share, WorkingRange range) {
         Limb known = Setups.limb(side, MeasuredLengths.none());
-        return new Limb(
-                side, Setups.BODY.side(), share, range, JointRanges.open(), known.strength());
+        return new Limb(side, Setups.BODY.side(), share, range, JointRanges.open(), known.strength());
     }
 
     private static ExerciseProfile one(Side side, WorkingRange range, Motion motion, Resistance... resists) {
@@ -112,8 +111,7 @@ final class Workouts {
 
     private static StretchLine tubing(String name, LineEndPair ends) {
         Rubber rubber = new Rubber(name, 0.45, new LinearLaw(60), new LossFraction(0.1), 3, 0, 0);
-        return new StretchLine(
-                name, rubber, ElasticLine.Pieces.one(), 0.15, ends.from, ends.to, List.of());
+        return new StretchLine(name, rubber, ElasticLine.Pieces.one(), 0.15, ends.from, ends.to, List.of());
     }
 
     private record LineEndPair(counterpull.engine.load.LineEnd from, counterpull.engine.load.LineEnd to) {}
@@ -124,10 +122,7 @@ final class Workouts {
 
     static ExerciseProfile cuff() {
         return one(
-                Side.LEFT,
-                degrees(90, 5),
-                hinge(Joint.KNEE, 0),
-                new DeadWeight("cuff", shank(0.35), Loaded.with(0)));
+                Side.LEFT, degrees(90, 5), hinge(Joint.KNEE, 0), new DeadWeight("cuff", shank(0.35), Loaded.with(0)));
     }
 
     static ExerciseProfile leverExtension() {
@@ -135,8 +130,8 @@ final class Workouts {
         Horn horn = new Horn("plates", 0.28, rad(20), Loaded.with(0));
         Horn counter = new Horn("counterweight", 0.15, rad(180), Loaded.always(4));
         Lever lever = new Lever("lever", frame, new LeverBody(5, 0.2, 0, 0.4), List.of(horn, counter), 1);
-        StretchLine tube = tubing(
-                "tube 12", new LineEndPair(post(-0.35, -0.55), new OnLever("peg", frame, 0.25, 0, 0)));
+        StretchLine tube =
+                tubing("tube 12", new LineEndPair(post(-0.35, -0.55), new OnLever("peg", frame, 0.25, 0, 0)));
         return one(Side.LEFT, degrees(95, 10), hinge(Joint.KNEE, 0), lever, tube);
     }
 
@@ -224,14 +219,16 @@ final class Workouts {
     }
 
     private static BodyPoint wrist() {
-        return new BodyPoint("wrist", 1, new Vec(Setups.BODY.side().arm().orElseThrow().forearm().length(), 0));
+        return new BodyPoint(
+                "wrist",
+                1,
+                new Vec(Setups.BODY.side().arm().orElseThrow().forearm().length(), 0));
     }
 
     static ExerciseProfile row() {
-        Motion motion = new StraightPath(
-                new Reach.Hand(Optional.empty()), rad(90), new Vec(0.50, -0.22), new Vec(0.10, -0.22));
-        return both(
-                metres(0.02, 0.34), motion, new Cable("row cable", wrist(), new Vec(1.1, -0.30), stack(40)));
+        Motion motion =
+                new StraightPath(new Reach.Hand(Optional.empty()), rad(90), new Vec(0.50, -0.22), new Vec(0.10, -0.22));
+        return both(metres(0.02, 0.34), motion, new Cable("row cable", wrist(), new Vec(1.1, -0.30), stack(40)));
     }
 
     static ExerciseProfile railPress() {
@@ -239,9 +236,7 @@ final class Workouts {
                 new StraightPath(new Reach.Hand(Optional.empty()), rad(100), new Vec(0.14, 0.05), new Vec(0.14, 0.48));
         Carriage carriage = new Carriage(20, Counterweight.none(), new Friction(10, 0.02, 0), 200);
         return both(
-                metres(0, 0.4),
-                motion,
-                new GuidedMass("bar on rails", wrist(), rad(90), carriage, Loaded.Plates.HERE));
+                metres(0, 0.4), motion, new GuidedMass("bar on rails", wrist(), rad(90), carriage, Loaded.Plates.HERE));
     }
 
     static ExerciseProfile sidePress() {
@@ -271,7 +266,8 @@ final class Workouts {
     }
 
     static ExerciseProfile seatedPress() {
-        Motion motion = new StraightPath(new Reach.FlatFoot(rad(80)), rad(120), new Vec(0.45, 0.05), new Vec(0.82, 0.05));
+        Motion motion =
+                new StraightPath(new Reach.FlatFoot(rad(80)), rad(120), new Vec(0.45, 0.05), new Vec(0.82, 0.05));
         BodyPoint sole = new BodyPoint("sole", 2, new Vec(0.06, -0.07));
         MeasuredProfile machine = new MeasuredProfile(
                 "press machine, 9th pin",

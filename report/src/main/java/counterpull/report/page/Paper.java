@@ -55,14 +55,18 @@ class Paper {
         html.close().line();
     }
 
+    /** The units of what is drawn. */
+    Wording wording() {
+        return units == Units.METRIC ? Wording.metric() : Wording.inchPound();
+    }
+
     /** How a figure is looked at. */
     View figureView() {
         return view(FIGURE);
     }
 
     private View view(Size size) {
-        Wording wording = units() == Units.METRIC ? Wording.metric() : Wording.inchPound();
-        return new View(size, Palette.themed(), wording);
+        return new View(size, Palette.themed(), wording());
     }
 
     /** A table in a box of its own that scrolls sideways. */

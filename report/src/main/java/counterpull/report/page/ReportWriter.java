@@ -1,9 +1,7 @@
 package counterpull.report.page;
 
 import counterpull.report.Findings;
-import counterpull.report.Heading;
 import counterpull.report.Html;
-import counterpull.report.Style;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
@@ -37,26 +35,9 @@ public final class ReportWriter {
     public static String html(Findings findings) {
         Desk desk = new Desk(findings);
         Html html = desk.html();
-        html.own("<!DOCTYPE html>\n").open("html", "lang", "en").line();
-        head(html, findings.heading());
-        html.open("body").line();
-        title(html, findings.heading());
-        html.open("main").line();
+        Sheets.open(
+                html, findings.heading().client() + " on " + findings.heading().machine(), findings.heading());
         SECTIONS.forEach(section -> section.write(desk));
-        html.close().close().line();
-        return html.close().done();
-    }
-
-    private static void head(Html html, Heading heading) {
-        html.open("head").empty("meta", "charset", "utf-8");
-        html.own("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>");
-        html.put("title", heading.client() + ": report").line();
-        html.open("style").own(Style.page()).close().close().line();
-    }
-
-    private static void title(Html html, Heading heading) {
-        html.open("header.head").put("h1", heading.client() + " on " + heading.machine());
-        html.put("p", heading.made() + " · Counterpull " + heading.version() + " · " + heading.scenario());
-        html.close().line();
+        return Sheets.close(html);
     }
 }

@@ -19,8 +19,8 @@ import java.util.function.ToDoubleFunction;
  *
  * @param entries what is laid side by side, two or more
  */
-public record SideBySide(List<Entry> entries) {
-    public SideBySide {
+public record ChallengeTable(List<Entry> entries) {
+    public ChallengeTable {
         entries = List.copyOf(entries);
         if (entries.size() < 2) {
             throw new IllegalArgumentException("side by side takes two or more, not " + entries.size());
@@ -126,13 +126,5 @@ public record SideBySide(List<Entry> entries) {
 
     private static Column.Head head(String title) {
         return new Column.Head(title.replace(' ', '_'), title, title);
-    }
-
-    /**
-     * Angles, rad, of the knee at which two of them stress the kneecap alike while held, where both pass there; empty where
-     * they never do.
-     */
-    public List<Double> kneecapCrossings(int one, int other) {
-        return Crossings.of(entries.get(one).profile(), entries.get(other).profile());
     }
 }
