@@ -14,6 +14,11 @@ final class Asked {
         return read(option, text, Dimension.ANGLE, "75 deg");
     }
 
+    /** A length with its unit, m. */
+    static double length(String option, String text) {
+        return read(option, text, Dimension.LENGTH, "12 cm");
+    }
+
     /** A time with its unit, more than nothing, s. */
     static double seconds(String option, String text) {
         double seconds = read(option, text, Dimension.TIME, "30 s");

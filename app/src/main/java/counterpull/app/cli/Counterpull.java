@@ -18,6 +18,9 @@ import picocli.CommandLine.Spec;
             ChooseCommand.class,
             CardCommand.class,
             WhyCommand.class,
+            ExercisesCommand.class,
+            ReportCommand.class,
+            CompareCommand.class,
             FormatCommand.class,
             HelpCommand.class
         },

@@ -2,13 +2,19 @@ package counterpull.app.cli;
 
 import counterpull.engine.body.Side;
 import counterpull.engine.motion.Phase;
+import counterpull.engine.profile.ExerciseProfile;
 import counterpull.engine.profile.PressProfile;
+import counterpull.engine.profile.Profile;
 import counterpull.report.Setup;
+import counterpull.report.result.ExerciseTables;
 import counterpull.report.result.Group;
 import counterpull.report.result.ProfileTables;
 import counterpull.report.result.ResultJson;
+import counterpull.report.result.TableJson;
 import counterpull.report.result.TextChoice;
+import counterpull.scenario.ExerciseScenario;
 import counterpull.scenario.PressScenario;
+import counterpull.scenario.Scenario;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.EnumSet;
@@ -82,10 +88,24 @@ final class ProfileCommand implements Callable<Integer> {
         if (positions < 2 || positions > 101) {
             throw new BadInput(List.of("--positions: " + positions + " must be from 2 to 101"));
         }
-        PressScenario scenario = files.read();
-        Setup today = ScenarioFiles.computed(() -> Setup.today("today", scenario));
-        output.write(spec, text(scenario, today));
+        Scenario scenario = files.any();
+        output.write(spec, scenario instanceof PressScenario press ? text(press) : text((ExerciseScenario) scenario));
         return Exit.GOOD;
+    }
+
+    private String text(ExerciseScenario scenario) {
+        ExerciseProfile profile = ScenarioFiles.computed(() -> ExerciseProfile.of(scenario.task()));
+        return switch (format) {
+            case TABLE -> new ExerciseText(scenario, profile, shown(profile)).text(detailed());
+            case CSV -> ExerciseTables.csv(profile, units.set());
+            case DICTIONARY -> ExerciseTables.dictionary(profile, units.set());
+            case JSON -> TableJson.of(ExerciseTables.everything(profile));
+        };
+    }
+
+    private String text(PressScenario scenario) {
+        Setup today = ScenarioFiles.computed(() -> Setup.today("today", scenario));
+        return text(scenario, today);
     }
 
     private String text(PressScenario scenario, Setup today) {
@@ -102,9 +122,9 @@ final class ProfileCommand implements Callable<Integer> {
         return all || parts || side != null || phase != null;
     }
 
-    private TextChoice shown(PressProfile profile) {
+    private TextChoice shown(Profile profile) {
         if (side != null && profile.limbs().stream().noneMatch(limb -> limb.side() == side)) {
-            throw new BadInput(List.of("--side: the " + side.words() + " limb does not push in this scenario"));
+            throw new BadInput(List.of("--side: the " + side.words() + " limb does not take part in this scenario"));
         }
         TextChoice.Whose every = TextChoice.Whose.all();
         TextChoice choice = TextChoice.usual(units.set())

@@ -16,6 +16,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Supplier;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** The scenario's files as named on the command line. */
@@ -30,26 +31,45 @@ final class ScenarioFiles {
                     + " another). YAML or JSON; \"-\" reads standard input.")
     private List<Path> files = List.of();
 
-    /** What the files say; throws {@link BadInput} with every problem. */
+    @Option(
+            names = {"-e", "--exercise"},
+            paramLabel = "NAME|FILE",
+            description = "The person of the files does this exercise instead of what the files say: a name that"
+                    + " \"counterpull exercises\" lists, or a file.")
+    private String exercise;
+
+    /** What the files say, or what their person does in another exercise; throws {@link BadInput} with every problem. */
     Scenario any() {
-        return any(sources());
+        return exercise == null ? any(sources()) : doing(exercise);
+    }
+
+    /** The person of the files doing another exercise, by its name in the library or its file. */
+    Scenario doing(String exercise) {
+        return scenario(ScenarioReader.read(sources(), ExerciseLibrary.source(exercise)), 2);
     }
 
     /** The same for what only a press on a sled has; throws {@link BadInput} for any other exercise too. */
     PressScenario read() {
-        return read(sources());
+        return press(any());
     }
 
     static PressScenario read(List<Source> sources) {
-        if (any(sources) instanceof PressScenario press) {
+        return press(any(sources));
+    }
+
+    private static PressScenario press(Scenario scenario) {
+        if (scenario instanceof PressScenario press) {
             return press;
         }
         throw new BadInput(List.of("this is for a rail press, and these files describe another exercise"));
     }
 
     private static Scenario any(List<Source> sources) {
-        ScenarioReader.Result result = ScenarioReader.read(sources);
-        return result.scenario().orElseThrow(() -> new BadInput(lines(result, sources.size())));
+        return scenario(ScenarioReader.read(sources), sources.size());
+    }
+
+    private static Scenario scenario(ScenarioReader.Result result, int files) {
+        return result.scenario().orElseThrow(() -> new BadInput(lines(result, files)));
     }
 
     /** Every problem; and where a whole part is missing from a single file, that the others can be named with it. */
@@ -101,7 +121,14 @@ final class ScenarioFiles {
     }
 
     String name() {
-        Path first = files.get(0).getFileName();
+        if (exercise != null) {
+            return fileName(Path.of(exercise));
+        }
+        return fileName(files.get(0));
+    }
+
+    private static String fileName(Path file) {
+        Path first = file.getFileName();
         return first == null ? "scenario" : first.toString().replaceFirst("\\.[A-Za-z]+$", "");
     }
 

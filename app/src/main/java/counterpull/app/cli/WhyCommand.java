@@ -3,11 +3,15 @@ package counterpull.app.cli;
 import counterpull.engine.body.Joint;
 import counterpull.engine.body.Side;
 import counterpull.engine.motion.Phase;
+import counterpull.engine.profile.ExerciseProfile;
 import counterpull.engine.profile.PressProfile;
+import counterpull.engine.profile.Profile;
 import counterpull.engine.profile.Why;
 import counterpull.report.result.WhyText;
 import counterpull.report.table.Measure;
+import counterpull.scenario.ExerciseScenario;
 import counterpull.scenario.PressScenario;
+import counterpull.scenario.Scenario;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -43,7 +47,13 @@ final class WhyCommand implements Callable<Integer> {
         ANGLE,
         ARM,
         KNEECAP,
-        RUBBER
+        RUBBER,
+        PULL
+    }
+
+    /** How a person writes a kind of number. */
+    static String word(Number number) {
+        return number.name().toLowerCase(java.util.Locale.ROOT);
     }
 
     @Option(
@@ -51,22 +61,24 @@ final class WhyCommand implements Callable<Integer> {
             paramLabel = "NUMBER",
             defaultValue = "torque",
             description =
-                    "push (on the plate, along the rail), torque, effort, angle, arm (moment arm), kneecap (joint stress) or rubber (pull"
-                            + " along the rail). Default: ${DEFAULT-VALUE}.")
+                    "push (on the plate, along the rail), torque, effort, angle, arm (moment arm), kneecap (joint stress), rubber (pull"
+                            + " along the rail), or of any other exercise pull (what --line pulls with). Default: ${DEFAULT-VALUE}.")
     private Number number;
 
     @Option(
             names = "--joint",
             paramLabel = "JOINT",
-            defaultValue = "knee",
-            description = "For torque, effort, angle and arm: hip, knee or ankle. Default: ${DEFAULT-VALUE}.")
+            description =
+                    "For torque, effort, angle and arm: hip, knee, ankle, shoulder, elbow and so on. Where left out,"
+                            + " the knee of a press, the joint that drives another exercise.")
     private Joint joint;
 
     @Option(
             names = "--line",
             paramLabel = "N",
             defaultValue = "1",
-            description = "For rubber: which line of the setup. Default: ${DEFAULT-VALUE}.")
+            description =
+                    "For rubber and pull: which line of the setup, which pull of the exercise. Default: ${DEFAULT-VALUE}.")
     private int line;
 
     @Option(
@@ -83,10 +95,10 @@ final class WhyCommand implements Callable<Integer> {
     private Phase phase;
 
     @Option(
-            names = "--knee",
+            names = {"--at", "--knee"},
             paramLabel = "ANGLE",
-            description = "Where in the range, as knee flexion with its unit (\"75 deg\"); the nearest position is"
-                    + " taken. The bottom where left out.")
+            description = "Where in the range, as the driving angle (knee flexion of a press) or travel with its unit"
+                    + " (\"75 deg\", \"12 cm\"); the nearest position is taken. The bottom where left out.")
     private String knee;
 
     @Spec
@@ -94,8 +106,23 @@ final class WhyCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        PressScenario scenario = files.read();
-        PressProfile profile = ScenarioFiles.computed(() -> PressProfile.of(scenario.task()));
+        Scenario scenario = files.any();
+        if (scenario instanceof ExerciseScenario exercise) {
+            return say(ScenarioFiles.computed(() -> ExerciseProfile.of(exercise.task())));
+        }
+        return say(ScenarioFiles.computed(() -> PressProfile.of(((PressScenario) scenario).task())));
+    }
+
+    private Integer say(ExerciseProfile profile) {
+        Joint asked = joint == null ? profile.driver().orElse(profile.joints().get(0)) : joint;
+        Why.Place place = new Why.Place(limb(profile), asked, phase, position(profile));
+        ExerciseWhy why = new ExerciseWhy(profile, number, place, line - 1);
+        output.write(spec, WhyText.of(why.title(units.set()), why.why(), units.set(), Output.width()));
+        return Exit.GOOD;
+    }
+
+    private Integer say(PressProfile profile) {
+        joint = joint == null ? Joint.KNEE : joint;
         int position = position(profile);
         Why why = why(profile, new Why.Place(limb(profile), joint, phase, position));
         output.write(spec, WhyText.of(title(profile, position), why, units.set(), Output.width()));
@@ -111,6 +138,7 @@ final class WhyCommand implements Callable<Integer> {
             case ARM -> profile.why().momentArm(at);
             case KNEECAP -> profile.why().kneecap(at);
             case RUBBER -> profile.why().rubber(line(profile), phase, at.position());
+            case PULL -> throw new BadInput(List.of("--of pull: a press on a sled has push and rubber instead"));
         };
     }
 
@@ -125,20 +153,20 @@ final class WhyCommand implements Callable<Integer> {
         return line - 1;
     }
 
-    private int limb(PressProfile profile) {
+    private int limb(Profile profile) {
         for (int k = 0; k < profile.limbs().size(); k++) {
             if (side == null || profile.limbs().get(k).side() == side) {
                 return k;
             }
         }
-        throw new BadInput(List.of("--side: the " + side.words() + " limb does not push in this scenario"));
+        throw new BadInput(List.of("--side: the " + side.words() + " limb does not take part in this scenario"));
     }
 
-    private int position(PressProfile profile) {
+    private int position(Profile profile) {
         if (knee == null) {
             return 0;
         }
-        double wanted = Asked.angle("--knee", knee);
+        double wanted = profile.driver().isPresent() ? Asked.angle("--at", knee) : Asked.length("--at", knee);
         within(profile, wanted);
         int nearest = 0;
         for (int i = 1; i < profile.positions(); i++) {
@@ -150,12 +178,13 @@ final class WhyCommand implements Callable<Integer> {
     }
 
     /** Half a degree of grace: the ends are measured angles, and a shared stroke may end a little before them. */
-    private void within(PressProfile profile, double wanted) {
+    private void within(Profile profile, double wanted) {
         double bottom = profile.driving(0);
         double top = profile.driving(profile.positions() - 1);
         if (wanted > Math.max(bottom, top) + GRACE || wanted < Math.min(bottom, top) - GRACE) {
-            throw new BadInput(List.of("--knee: " + knee + " is outside this range, which goes from "
-                    + Measure.ANGLE.words(bottom, units.set()) + " to " + Measure.ANGLE.words(top, units.set())));
+            Measure measure = profile.driver().isPresent() ? Measure.ANGLE : Measure.LENGTH;
+            throw new BadInput(List.of("--at: " + knee + " is outside this range, which goes from "
+                    + measure.words(bottom, units.set()) + " to " + measure.words(top, units.set())));
         }
     }
 
@@ -171,6 +200,7 @@ final class WhyCommand implements Callable<Integer> {
             case EFFORT -> "effort of the " + whose + " " + joint.words() + ", " + where;
             case KNEECAP -> whose + " kneecap joint stress, " + where;
             case RUBBER -> "pull of line " + line + " along the rail, toward the top, " + where;
+            case PULL -> "";
         };
     }
 }

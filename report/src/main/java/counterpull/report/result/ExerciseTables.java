@@ -28,6 +28,18 @@ public final class ExerciseTables {
         return table("everything", fields, Spot.all(profile), 5);
     }
 
+    /** The few columns that matter of one limb in one phase: what pulls, torque and effort of each joint, kneecap stress. */
+    public static Table summary(ExerciseProfile profile, int limb, Phase phase) {
+        List<Field> fields = new ArrayList<>(List.of(ExerciseFields.driving(profile)));
+        fields.addAll(ExerciseFields.loads(profile));
+        fields.addAll(TorqueFields.briefly(profile));
+        if (profile.joints().contains(Joint.KNEE)) {
+            fields.add(KneecapFields.stress());
+        }
+        String title = title(profile, limb, phase) + ", from the bottom (first line) to the top";
+        return table(title, fields, Spot.along(profile, limb, phase), 1);
+    }
+
     /** Loads, torques, strength and effort of one limb in one phase, all positions. */
     public static Table asked(ExerciseProfile profile, int limb, Phase phase) {
         List<Field> fields = new ArrayList<>(List.of(ExerciseFields.driving(profile)));

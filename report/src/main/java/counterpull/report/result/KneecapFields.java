@@ -24,17 +24,22 @@ final class KneecapFields {
                         Measure.FORCE,
                         "reaction of the kneecap joint from the net knee extension torque, co-contraction left out",
                         spot -> spot.leg().kneecapForce(spot.phase(), spot.position())),
-                Field.number(
-                        "kneecap_stress",
-                        "kneecap stress",
-                        Measure.STRESS,
-                        "mean contact stress of the kneecap joint",
-                        spot -> spot.leg().kneecapStress(spot.phase(), spot.position())),
+                stress(),
                 Field.words(
                         "kneecap_mark",
                         "kneecap curves",
                         "published: all curves inside their range; area held: contact area kept at its last published"
                                 + " value; absent: nothing is published at this angle",
                         spot -> MARKS.get(spot.leg().kneecapReach(spot.position()))));
+    }
+
+    /** Mean contact stress. */
+    static Field stress() {
+        return Field.number(
+                "kneecap_stress",
+                "kneecap stress",
+                Measure.STRESS,
+                "mean contact stress of the kneecap joint",
+                spot -> spot.leg().kneecapStress(spot.phase(), spot.position()));
     }
 }

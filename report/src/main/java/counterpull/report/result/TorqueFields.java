@@ -36,6 +36,16 @@ final class TorqueFields {
         return fields;
     }
 
+    /** Torque and effort of each joint alone. */
+    static List<Field> briefly(Profile profile) {
+        List<Field> fields = new ArrayList<>();
+        for (Joint joint : profile.joints()) {
+            fields.add(torque(joint));
+            fields.add(effort(joint));
+        }
+        return fields;
+    }
+
     static List<Field> parts(Profile profile) {
         List<Field> fields = new ArrayList<>();
         for (Joint joint : profile.joints()) {

@@ -37,6 +37,14 @@ final class Merged {
         return new MapNode(files.get(0).place(), new ArrayList<>(all.values()));
     }
 
+    /** A file without anything but who it is about. */
+    static MapNode personOf(MapNode file) {
+        List<Entry> kept = file.entries().stream()
+                .filter(entry -> entry.key().equals(KEY) || entry.key().equals("person"))
+                .toList();
+        return new MapNode(file.place(), kept);
+    }
+
     private static Problem twice(Place first, Entry second) {
         return new Problem(
                 Code.DUPLICATE_KEY,

@@ -3,6 +3,7 @@ package counterpull.scenario.read;
 import counterpull.scenario.ExerciseScenario;
 import counterpull.scenario.PressScenario;
 import counterpull.scenario.Scenario;
+import counterpull.scenario.content.About;
 import counterpull.scenario.fields.Fields;
 import counterpull.scenario.format.Shapes;
 import counterpull.scenario.movement.MovementKind;
@@ -42,8 +43,32 @@ public final class ScenarioReader {
         }
     }
 
+    /**
+     * Reads the person of a scenario doing another exercise: of the first files only the person counts, everything else stands in the
+     * exercise's own file.
+     *
+     * @param person files of which one holds the person
+     * @param exercise the exercise's file
+     */
+    public static Result read(List<Source> person, Source exercise) {
+        return read(person, List.of(exercise));
+    }
+
     /** Reads files whose top-level keys together make one scenario. */
     public static Result read(List<Source> sources) {
+        return read(List.of(), sources);
+    }
+
+    /** What an exercise's author says in its file; empty where the file says nothing or cannot be read. */
+    public static Optional<About> about(Source exercise) {
+        Problems problems = new Problems();
+        return TreeReader.read(exercise, problems)
+                .flatMap(file -> AboutReader.read(Fields.open(file, Shapes.SCENARIO, problems)));
+    }
+
+    private static Result read(List<Source> person, List<Source> whole) {
+        List<Source> sources = new ArrayList<>(person);
+        sources.addAll(whole);
         Problems problems = new Problems();
         if (sources.isEmpty() || sources.size() > MOST_FILES) {
             String message = sources.isEmpty() ? "no file is given" : "more than " + MOST_FILES + " files are given";
@@ -51,8 +76,11 @@ public final class ScenarioReader {
             return new Result(Optional.empty(), problems);
         }
         List<MapNode> files = new ArrayList<>();
-        for (Source source : sources) {
-            TreeReader.read(source, problems).ifPresent(files::add);
+        for (int k = 0; k < sources.size(); k++) {
+            boolean whoOnly = k < person.size();
+            TreeReader.read(sources.get(k), problems)
+                    .map(file -> whoOnly ? Merged.personOf(file) : file)
+                    .ifPresent(files::add);
         }
         // the keys of a file that cannot be read would all count as missing
         Optional<Scenario> scenario =
