@@ -5,6 +5,7 @@ import counterpull.engine.load.Carriage;
 import counterpull.engine.load.Counterweight;
 import counterpull.engine.load.ElasticLine;
 import counterpull.engine.load.SledFrame;
+import counterpull.engine.load.StackLine;
 import counterpull.engine.motion.LegOnPlate;
 import counterpull.engine.motion.Ride;
 import counterpull.engine.profile.Limb;
@@ -19,7 +20,8 @@ import java.util.List;
  * person rides with it, legs limp: all of their mass counts as weight, in friction and as inertia, though the feet stay behind.
  *
  * <p>weight = −g(m sin θ − c), friction f₀ + μ m g cos θ, inertia m + counterweight, as in the profile: m carriage and plates, with
- * the person where the seat rides, c the counterweight's share. Friction holds at rest up to what first moves the carriage where that was
+ * the person where the seat rides, c the counterweight's share. A stack adds its pull m g/R to the weight, m/R² and its line to the inertia,
+ * and its line's share of m g/R to the friction (not of what speeds it up: a stated simplification); it never runs out of line. Friction holds at rest up to what first moves the carriage where that was
  * measured, else what it is in motion.
  *
  * <p>Ends: the stop at the bottom of the range; without stops the pain-free depth, or the bottom where that is as deep. Upward, where the first leg is straight.
@@ -40,14 +42,22 @@ public final class FreeSled implements LoneMachine {
         boolean seatRides = task.sled().rail().ride() == Ride.SEAT;
         double angle = task.sled().rail().angle();
         double sin = seatRides ? -Math.sin(angle) : Math.sin(angle);
+        double plates = task.loading().plates();
         double mass = carriage.mass()
-                + task.loading().plates()
+                + (task.sled().platesRide() ? plates : 0)
                 + (seatRides ? task.person().mass() : 0);
+        double stackPull = task.sled()
+                .stack()
+                .map(line -> line.stack().mass(plates) * line.perKilogram(0))
+                .orElse(0.0);
         double counterShare = counter.run() == Counterweight.Run.HANGING ? 1 : sin;
-        inertia = mass + counter.mass();
-        weight = -Constants.STANDARD_GRAVITY * (mass * sin - counter.mass() * counterShare);
+        inertia = mass
+                + counter.mass()
+                + task.sled().stack().map(line -> line.feltMass(plates)).orElse(0.0);
+        weight = -Constants.STANDARD_GRAVITY * (mass * sin - counter.mass() * counterShare) - stackPull;
         friction = carriage.friction().constant()
-                + carriage.friction().coefficient() * mass * Constants.STANDARD_GRAVITY * Math.cos(angle);
+                + carriage.friction().coefficient() * mass * Constants.STANDARD_GRAVITY * Math.cos(angle)
+                + stackPull * task.sled().stack().map(StackLine::friction).orElse(0.0);
         holding = Math.max(friction, carriage.friction().breakaway());
         lines = lines(task);
         ends = ends(task, bottom);

@@ -22,7 +22,7 @@ import java.util.List;
  * <p>Starting the links that leave the floor takes λẏ² more while the top rises: {@link #pickedUp}, shown apart, in no total. So the
  * ledger's kinetic energy is that of what hangs less what links got by being picked up, ∫ λ ẏ²/2 dh; links laid down lose theirs, λ|ẏ|³/2
  * per second, to the floor. Not in the ledger: λẏ³ per second while rising, half of it energy of the links picked up, half lost in
- * jerking them off the floor. Check: worked example K.
+ * jerking them off the floor. A balanced stand leans as if it were not there: what hangs changes on the way. Check: worked example K.
  *
  * @param name as a person says it ("chains")
  * @param top where it hangs

@@ -60,7 +60,7 @@ public record MeasuredProfile(String name, Acts acts, List<Reading> readings) im
     public record Force(BodyPoint at, Position position) implements Acts {
         @Override
         public MeasuredRun run(ChainPath path) {
-            return MeasuredRun.force(path, at, position);
+            return position.counted(path, at).againstMotion(path);
         }
     }
 
@@ -72,19 +72,27 @@ public record MeasuredProfile(String name, Acts acts, List<Reading> readings) im
     public record Torque(Joint joint) implements Acts {
         @Override
         public MeasuredRun run(ChainPath path) {
-            return MeasuredRun.torque(path, joint);
+            return MeasuredRun.againstTurning(path, joint);
         }
     }
 
     /** What the positions of a measured force count. */
-    public sealed interface Position permits Angle, Travel {}
+    public sealed interface Position permits Angle, Travel {
+        /** The positions over one limb's range, for a force on a point of it. */
+        MeasuredRun counted(ChainPath path, BodyPoint at);
+    }
 
     /**
      * Positions are a joint's anatomical angle, rad: for a movement that this joint drives.
      *
      * @param joint the driving joint
      */
-    public record Angle(Joint joint) implements Position {}
+    public record Angle(Joint joint) implements Position {
+        @Override
+        public MeasuredRun counted(ChainPath path, BodyPoint at) {
+            return MeasuredRun.byAngle(path, at, joint);
+        }
+    }
 
     /**
      * Positions are travel along the path, m, rising toward the top: for a movement that is timed by travel.
@@ -94,6 +102,11 @@ public record MeasuredProfile(String name, Acts acts, List<Reading> readings) im
     public record Travel(double start) implements Position {
         public Travel {
             Require.finite(start, "measured position of the bottom of the range", "m");
+        }
+
+        @Override
+        public MeasuredRun counted(ChainPath path, BodyPoint at) {
+            return MeasuredRun.byTravel(path, at, start);
         }
     }
 

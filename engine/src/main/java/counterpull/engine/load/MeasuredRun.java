@@ -6,6 +6,7 @@ import counterpull.engine.body.Joint;
 import counterpull.engine.motion.BodyPoint;
 import counterpull.engine.motion.ChainPath;
 import counterpull.engine.motion.PointTrack;
+import counterpull.engine.planar.Vec;
 import java.util.List;
 
 /**
@@ -34,25 +35,33 @@ public final class MeasuredRun {
         against = new double[path.positions()][];
     }
 
-    static MeasuredRun force(ChainPath path, BodyPoint at, MeasuredProfile.Position counted) {
-        MeasuredRun run = counted instanceof MeasuredProfile.Travel travel
-                ? new MeasuredRun(path, at, "m", 1).countTravel(path, travel.start())
-                : new MeasuredRun(path, at, "rad", 1).countAngle(path, ((MeasuredProfile.Angle) counted).joint());
-        PointTrack track = path.track(at);
-        for (int i = 0; i < run.way.length; i++) {
-            double speed = moving(track.slope(i).norm(), at.name());
-            run.way[i] = speed;
-            run.waySlope[i] = track.slope(i).dot(track.curve(i)) / speed;
-            run.against[i] =
-                    new double[] {-track.slope(i).x() / speed, -track.slope(i).y() / speed};
-        }
-        return run;
+    /** A force whose positions are a joint's anatomical angle; its line of action is still to be said. */
+    static MeasuredRun byAngle(ChainPath path, BodyPoint at, Joint joint) {
+        return new MeasuredRun(path, at, "rad", 1).countAngle(path, joint);
     }
 
-    static MeasuredRun torque(ChainPath path, Joint joint) {
+    /** A force whose positions are travel, from {@code start} at the bottom; its line of action is still to be said. */
+    static MeasuredRun byTravel(ChainPath path, BodyPoint at, double start) {
+        return new MeasuredRun(path, at, "m", 1).countTravel(path, start);
+    }
+
+    /** Says that it acts along the tangent of its point's track, against the motion toward the top. */
+    MeasuredRun againstMotion(ChainPath path) {
+        PointTrack track = path.track(at);
+        for (int i = 0; i < way.length; i++) {
+            Vec slope = track.slope(i);
+            way[i] = moving(slope.norm(), at.name());
+            waySlope[i] = slope.dot(track.curve(i)) / way[i];
+            against[i] = new double[] {-slope.x() / way[i], -slope.y() / way[i]};
+        }
+        return this;
+    }
+
+    /** A torque on the segment after a joint, against its turning toward the top; positions are the joint's angle. */
+    static MeasuredRun againstTurning(ChainPath path, Joint joint) {
         int segment = path.index(joint);
         double sense = Math.signum(path.slope(segment, 0));
-        BodyPoint at = new BodyPoint(joint.words(), segment, new counterpull.engine.planar.Vec(0, 0));
+        BodyPoint at = new BodyPoint(joint.words(), segment, new Vec(0, 0));
         // a couple counts counter-clockwise; this one turns against the segment
         MeasuredRun run = new MeasuredRun(path, at, "rad", -sense).countAngle(path, joint);
         for (int i = 0; i < run.way.length; i++) {
