@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.net.URISyntaxException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystem;
 import java.nio.file.FileSystems;
 import java.nio.file.Files;
@@ -28,6 +29,29 @@ final class Library {
         }
         try (InputStream in = Library.class.getResourceAsStream(FOLDER + "/" + name + ENDING)) {
             return in == null ? Optional.empty() : Optional.of(Source.of(name + ENDING, in.readAllBytes()));
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+
+    /** The exercise with that name, else the file of that name. */
+    static Source namedOrFile(String nameOrFile) {
+        Optional<Source> known = named(nameOrFile);
+        Path file = Path.of(nameOrFile);
+        if (known.isEmpty() && !Files.isRegularFile(file)) {
+            throw new BadInput(List.of("there is no exercise and no file \"" + nameOrFile
+                    + "\"; \"counterpull exercises\" lists the names"));
+        }
+        return known.orElseGet(() -> Source.of(file));
+    }
+
+    /** The text of an exercise. */
+    static String text(String name) {
+        try (InputStream in = named(name)
+                .orElseThrow(() -> new BadInput(
+                        List.of("there is no exercise \"" + name + "\"; \"counterpull exercises\" lists the names")))
+                .open()) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
         }

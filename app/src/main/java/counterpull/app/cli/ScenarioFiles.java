@@ -46,7 +46,7 @@ final class ScenarioFiles {
 
     /** The person of the files doing another exercise, by its name in the library or its file. */
     Scenario doing(String exercise) {
-        return scenario(ScenarioReader.read(sources(), ExerciseLibrary.source(exercise)), 2);
+        return scenario(ScenarioReader.read(sources(), Library.namedOrFile(exercise)), 2);
     }
 
     /** The same for what only a press on a sled has; throws {@link BadInput} for any other exercise too. */
