@@ -161,12 +161,14 @@ public final class SideBySide {
         List<Crossing> found = new ArrayList<>();
         for (int sense : new int[] {1, -1}) {
             Crossings crossings = new Crossings(asking(a, sense), asking(b, sense));
-            found.addAll(crossings.between(compared.get(a).name(), compared.get(b).name()));
+            found.addAll(
+                    crossings.between(compared.get(a).name(), compared.get(b).name()));
         }
         return found;
     }
 
-    // only where the joint's named action is asked for, or only where its opposite is: equal efforts of two actions say nothing
+    // only where the joint's named action is asked for, or only where its opposite is: equal efforts of two actions say
+    // nothing
     private Series asking(int k, int sense) {
         LimbProfile limb = compared.get(k).limb();
         Series all = series(k);

@@ -50,7 +50,9 @@ class ChartTest {
 
     private static void sideBySide(List<Chart> all) {
         List<Compared> knees = List.of(
-                new Compared("knee extension with an ankle cuff", Workouts.cuff().limbs().get(0)),
+                new Compared(
+                        "knee extension with an ankle cuff",
+                        Workouts.cuff().limbs().get(0)),
                 new Compared("press", Setups.plain().limbs().get(0)),
                 new Compared("squat", Workouts.squat().limbs().get(0)),
                 new Compared("knee curl", Workouts.camCurl().limbs().get(0)));
@@ -85,7 +87,8 @@ class ChartTest {
     @Test
     void pullsAreThoseOfTheResult() {
         ExerciseProfile bench = Workouts.benchPress();
-        Layer.Curve barHeld = (Layer.Curve) PullChart.of(bench, 0).get(0).layers().get(1);
+        Layer.Curve barHeld =
+                (Layer.Curve) PullChart.of(bench, 0).get(0).layers().get(1);
         // half of 40 kg on each limb; held there is no inertia
         assertThat(barHeld.series().y(30)).isCloseTo(20 * 9.80665, within(1e-9));
         assertThat(PullChart.of(Workouts.slantedCurl(), 0).get(0).measure()).isEqualTo(Chart.Measure.COUPLE);

@@ -32,13 +32,15 @@ class CrossingsTest {
 
     @Test
     void theSameCurveTwiceDoesNotCross() {
-        assertThat(new Crossings(line(0, 1, 0.4, 2), line(0, 1, 0.4, 2)).between("a", "b")).isEmpty();
+        assertThat(new Crossings(line(0, 1, 0.4, 2), line(0, 1, 0.4, 2)).between("a", "b"))
+                .isEmpty();
     }
 
     @Test
     void aGapIsNotCrossed() {
         double[] x = {0, 1, 2, 3};
         Series broken = new Series(x, new double[] {-1, Double.NaN, Double.NaN, 1});
-        assertThat(new Crossings(broken, new Series(x, new double[4])).between("a", "b")).isEmpty();
+        assertThat(new Crossings(broken, new Series(x, new double[4])).between("a", "b"))
+                .isEmpty();
     }
 }

@@ -36,7 +36,9 @@ class ExerciseFigureTest {
         List<ExerciseFigure> figures = new ArrayList<>();
         for (int position : new int[] {0, last / 2, last}) {
             figures.add(figure.at(position));
-            figures.add(figure.at(position).during(Phase.LIFTING).showing(profile.joints().get(0)));
+            figures.add(figure.at(position)
+                    .during(Phase.LIFTING)
+                    .showing(profile.joints().get(0)));
         }
         return figures;
     }
@@ -62,7 +64,8 @@ class ExerciseFigureTest {
                 double scale = 0;
                 for (int k = 1; k < seen.size(); k++) {
                     double px = seen.get(k).minus(seen.get(k - 1)).norm();
-                    double m = at(path, k, figure).minus(at(path, k - 1, figure)).norm();
+                    double m =
+                            at(path, k, figure).minus(at(path, k - 1, figure)).norm();
                     scale = scale == 0 ? px / m : scale;
                     assertThat(px).as(name).isCloseTo(scale * m, within(2 * WRITTEN));
                 }
@@ -163,7 +166,12 @@ class ExerciseFigureTest {
     @Test
     void momentArmsAreTheResultsOwn() {
         for (ExerciseProfile profile : List.of(
-                Workouts.cuff(), Workouts.abduction(), Workouts.curl(), Workouts.row(), Workouts.squat(), Workouts.camCurl())) {
+                Workouts.cuff(),
+                Workouts.abduction(),
+                Workouts.curl(),
+                Workouts.row(),
+                Workouts.squat(),
+                Workouts.camCurl())) {
             ExerciseLimb limb = profile.limbs().get(0);
             Joint joint = profile.joints().get(0);
             for (int i : new int[] {10, 30, 50}) {

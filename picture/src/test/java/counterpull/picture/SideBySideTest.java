@@ -17,7 +17,8 @@ import org.junit.jupiter.api.Test;
 class SideBySideTest {
     private static final Compared EXTENSION =
             new Compared("knee extension", Workouts.cuff().limbs().get(0));
-    private static final Compared PRESS = new Compared("press", Setups.plain().limbs().get(0));
+    private static final Compared PRESS =
+            new Compared("press", Setups.plain().limbs().get(0));
     private static final Compared CURL =
             new Compared("knee curl", Workouts.camCurl().limbs().get(0));
     private static final Compared ELBOW =
@@ -60,8 +61,7 @@ class SideBySideTest {
 
     @Test
     void opposedActionsDoNotCross() {
-        SideBySide effort = SideBySide.of(
-                Joint.KNEE, SideBySide.Quantity.EFFORT, Phase.HELD, List.of(EXTENSION, CURL));
+        SideBySide effort = SideBySide.of(Joint.KNEE, SideBySide.Quantity.EFFORT, Phase.HELD, List.of(EXTENSION, CURL));
         assertThat(effort.crossings()).isEmpty();
     }
 
@@ -82,7 +82,11 @@ class SideBySideTest {
                         Joint.KNEE,
                         SideBySide.Quantity.TORQUE,
                         Phase.LIFTING,
-                        List.of(EXTENSION, PRESS, CURL, new Compared("squat", Workouts.squat().limbs().get(0))))
+                        List.of(
+                                EXTENSION,
+                                PRESS,
+                                CURL,
+                                new Compared("squat", Workouts.squat().limbs().get(0))))
                 .chart()
                 .layers();
         Set<String> dashes = new HashSet<>();
@@ -102,8 +106,7 @@ class SideBySideTest {
 
     @Test
     void anExerciseWithoutTheJointGetsAWord() {
-        Chart chart = SideBySide.of(
-                        Joint.KNEE, SideBySide.Quantity.TORQUE, Phase.HELD, List.of(EXTENSION, ELBOW))
+        Chart chart = SideBySide.of(Joint.KNEE, SideBySide.Quantity.TORQUE, Phase.HELD, List.of(EXTENSION, ELBOW))
                 .chart();
         assertThat(Drawn.of(chart.svg(View.light(Size.CHART))).words())
                 .anyMatch(word -> word.text().equals("elbow curl: not known for the knee"));
