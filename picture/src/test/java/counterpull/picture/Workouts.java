@@ -16,6 +16,7 @@ import counterpull.engine.load.DeadWeight;
 import counterpull.engine.load.ElasticLine;
 import counterpull.engine.load.FixedPoint;
 import counterpull.engine.load.Friction;
+import counterpull.engine.load.Guide;
 import counterpull.engine.load.GuidedMass;
 import counterpull.engine.load.HangingChain;
 import counterpull.engine.load.Horn;
@@ -25,7 +26,9 @@ import counterpull.engine.load.LeverFrame;
 import counterpull.engine.load.Loaded;
 import counterpull.engine.load.MeasuredProfile;
 import counterpull.engine.load.OnBody;
+import counterpull.engine.load.OnGuidedMass;
 import counterpull.engine.load.OnLever;
+import counterpull.engine.load.RailFrame;
 import counterpull.engine.load.Resistance;
 import counterpull.engine.load.RollerPad;
 import counterpull.engine.load.StackLine;
@@ -239,6 +242,24 @@ final class Workouts {
                 metres(0, 0.4), motion, new GuidedMass("bar on rails", wrist(), rad(90), carriage, Loaded.Plates.HERE));
     }
 
+    /** A bar on slanted rails that a tube pulls down over a guide at the floor. */
+    static ExerciseProfile slantedRailPress() {
+        Motion motion =
+                new StraightPath(new Reach.Hand(Optional.empty()), rad(120), new Vec(0.16, 0.10), new Vec(0.08, 0.48));
+        Carriage carriage = new Carriage(12, Counterweight.none(), new Friction(5, 0, 0), 200);
+        GuidedMass bar = new GuidedMass("bar on rails", wrist(), rad(100), carriage, Loaded.Plates.HERE);
+        Rubber rubber = new Rubber("tube 9", 0.60, new LinearLaw(90), new LossFraction(0.1), 3, 0, 0);
+        StretchLine tube = new StretchLine(
+                "tube 9",
+                rubber,
+                ElasticLine.Pieces.one(),
+                0.3,
+                post(0.75, -0.5),
+                new OnGuidedMass("hook", new RailFrame(wrist(), rad(100)), new Vec(0.16, 0.05), 0),
+                List.of(new Guide("floor pulley", new Vec(0.20, -0.55), 0, 0.05)));
+        return both(metres(0, 0.35), motion, bar, tube);
+    }
+
     static ExerciseProfile sidePress() {
         Motion motion = new StraightPath(
                 new Reach.HandSideways(Optional.empty(), ElbowSide.TOWARD_HEAD),
@@ -296,6 +317,7 @@ final class Workouts {
         all.put("bench", benchPress());
         all.put("row", row());
         all.put("rail-press", railPress());
+        all.put("slanted-rail", slantedRailPress());
         all.put("side-press", sidePress());
         all.put("squat", squat());
         all.put("deadlift", deadlift());
