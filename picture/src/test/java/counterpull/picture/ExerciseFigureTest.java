@@ -229,6 +229,9 @@ class ExerciseFigureTest {
         assertThat(left).contains("seen from above");
         assertThat(right).contains("seen from above");
         assertThat(ExerciseFigure.of(Workouts.cuff()).svg(VIEW)).doesNotContain("seen from");
+        assertThat(ExerciseFigure.of(Workouts.turningOnTheSide()).svg(VIEW))
+                .contains("seen from the head")
+                .doesNotContain("level plane");
         // the hand of a left arm turned outward goes to the picture's left, of a right one to its right
         assertThat(handFromElbow(left)).isNegative();
         assertThat(handFromElbow(right)).isPositive();

@@ -210,6 +210,15 @@ final class Workouts {
                 tubing("tube 3", new LineEndPair(post(-0.55, 0.25), new OnBody(hand(0), 0))));
     }
 
+    /** Lying on the side: the forearm turns in an upright plane. */
+    static ExerciseProfile turningOnTheSide() {
+        return one(
+                Side.LEFT,
+                degrees(-45, 40),
+                hinge(Joint.SHOULDER_TURNING, 0),
+                new DeadWeight("dumbbell", hand(0), Loaded.always(2)));
+    }
+
     static ExerciseProfile benchPress() {
         Motion motion =
                 new StraightPath(new Reach.Hand(Optional.empty()), rad(180), new Vec(0.02, 0.12), new Vec(0.02, 0.5));
@@ -314,6 +323,7 @@ final class Workouts {
         all.put("side-raise", sideRaise());
         all.put("turning-left", turning(Side.LEFT));
         all.put("turning-right", turning(Side.RIGHT));
+        all.put("turning-on-the-side", turningOnTheSide());
         all.put("bench", benchPress());
         all.put("row", row());
         all.put("rail-press", railPress());
