@@ -50,6 +50,23 @@ public final class Files {
         }
     }
 
+    /** One exercise of each kind that the commented example does not do, and each way a hand, a foot or a hip can lead. */
+    public static Stream<String> kinds() {
+        return Stream.of(
+                        "bench-press.yaml",
+                        "press-overhead-sideways.yaml",
+                        "foot-press.yaml",
+                        "squat.yaml",
+                        "hip-hinge.yaml",
+                        "pulldown-by-readings.yaml")
+                .map(Files::kind);
+    }
+
+    /** The text of one of them. */
+    public static String kind(String name) {
+        return shipped("/exercises/" + name);
+    }
+
     /** The commented example of a press. */
     public static PressScenario example() {
         return (PressScenario) read(List.of(Source.of("example.yaml", shipped("example.yaml"))));
@@ -77,7 +94,8 @@ public final class Files {
 
     /** Every scenario there is. */
     public static Stream<Scenario> all() {
-        return Stream.concat(presses(), Stream.of(exercise()));
+        Stream<Scenario> exercises = Stream.concat(Stream.of(exercise()), kinds().map(Files::exercise));
+        return Stream.concat(presses(), exercises);
     }
 
     /** Every press. */

@@ -28,15 +28,16 @@ final class ExercisesCommand implements Callable<Integer> {
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
         if (name != null) {
-            out.print(ExerciseLibrary.text(name));
+            out.print(Library.text(name));
             return Exit.GOOD;
         }
-        List<String> names = ExerciseLibrary.names();
+        List<String> names = Library.names();
         int widest = names.stream().mapToInt(String::length).max().orElse(0);
         for (String one : names) {
             out.println(one
                     + " ".repeat(widest - one.length() + 2)
-                    + ScenarioReader.about(ExerciseLibrary.source(one))
+                    + Library.named(one)
+                            .flatMap(ScenarioReader::about)
                             .map(About::name)
                             .orElse(""));
         }

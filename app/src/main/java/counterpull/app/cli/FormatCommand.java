@@ -19,12 +19,16 @@ final class FormatCommand implements Callable<Integer> {
     @Option(names = "--schema", description = "The format's JSON Schema instead.")
     private boolean schema;
 
+    @Option(names = "--exercise", description = "A scenario of any exercise but the rail press instead.")
+    private boolean exercise;
+
     @Spec
     private CommandSpec spec;
 
     @Override
     public Integer call() {
-        String file = schema ? "scenario.schema.json" : "example.yaml";
+        String example = exercise ? "example-exercise.yaml" : "example.yaml";
+        String file = schema ? "scenario.schema.json" : example;
         try (InputStream in = FormatCommand.class.getResourceAsStream("/counterpull/scenario/" + file)) {
             spec.commandLine().getOut().print(new String(in.readAllBytes(), StandardCharsets.UTF_8));
         } catch (IOException e) {

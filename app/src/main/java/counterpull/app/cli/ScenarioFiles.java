@@ -28,7 +28,8 @@ final class ScenarioFiles {
             arity = "1..*",
             paramLabel = "FILE",
             description = "The scenario: one file, or several that together make one (a person in one, the room in"
-                    + " another). YAML or JSON; \"-\" reads standard input.")
+                    + " another). YAML or JSON; \"-\" reads standard input; the name of an exercise of the library stands for"
+                    + " its file.")
     private List<Path> files = List.of();
 
     @Option(
@@ -45,7 +46,7 @@ final class ScenarioFiles {
 
     /** The person of the files doing another exercise, by its name in the library or its file. */
     Scenario doing(String exercise) {
-        return scenario(ScenarioReader.read(sources(), ExerciseLibrary.source(exercise)), 2);
+        return scenario(ScenarioReader.read(sources(), Library.namedOrFile(exercise)), 2);
     }
 
     /** The same for what only a press on a sled has; throws {@link BadInput} for any other exercise too. */
@@ -91,9 +92,16 @@ final class ScenarioFiles {
         }
         List<Source> sources = new ArrayList<>();
         for (Path file : files) {
-            sources.add(file.toString().equals("-") ? standardInput() : Source.of(file));
+            sources.add(file.toString().equals("-") ? standardInput() : source(file));
         }
         return sources;
+    }
+
+    /** The file; where there is none and the name is that of an exercise of the library, that exercise. */
+    private static Source source(Path file) {
+        return Files.exists(file)
+                ? Source.of(file)
+                : Library.named(file.toString()).orElseGet(() -> Source.of(file));
     }
 
     private List<String> unfit() {

@@ -104,9 +104,33 @@ public final class ExerciseLimb extends LimbProfile {
         return summand.amount() == counterpull.engine.load.Amount.PLATES ? plates : 1;
     }
 
-    /** What weighs or pulls at it, each named once, in the order of the exercise. */
+    /** What weighs or pulls at it with a force, each named once, in the order of the exercise. */
     public List<String> loads() {
-        return pulls().stream().map(Pull::words).distinct().toList();
+        return pulls().stream()
+                .filter(pull -> !pull.isCouple())
+                .map(Pull::words)
+                .distinct()
+                .toList();
+    }
+
+    /** What turns it with a torque of its own, each named once; not what a machine's contact does besides its force. */
+    public List<String> turns() {
+        return pulls().stream()
+                .filter(pull -> pull.isCouple() && pull.carrier().isEmpty())
+                .map(Pull::words)
+                .distinct()
+                .toList();
+    }
+
+    /** Size of everything of that name that turns it, N·m, for the whole load. */
+    public double turn(String words, Phase phase, int position) {
+        double sum = 0;
+        for (int p = 0; p < pulls().size(); p++) {
+            if (pulls().get(p).isCouple() && pulls().get(p).words().equals(words)) {
+                sum += size(p, phase, position);
+            }
+        }
+        return sum;
     }
 
     /** Force of everything of that name on the body, N, for the whole load; without what acts as a couple. */

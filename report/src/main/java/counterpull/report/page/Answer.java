@@ -5,7 +5,6 @@ import counterpull.engine.load.ElasticLine;
 import counterpull.engine.profile.PressTask;
 import counterpull.engine.profile.PushCheck;
 import counterpull.report.Cautions;
-import counterpull.report.Exact;
 import counterpull.report.Html;
 import counterpull.report.LoadingWords;
 import counterpull.report.Setup;
@@ -13,8 +12,8 @@ import counterpull.report.SetupSentences;
 import counterpull.report.table.Measure;
 import counterpull.report.words.LetGoWords;
 import counterpull.report.words.SetupWords;
+import counterpull.report.words.TempoWords;
 import counterpull.report.words.VerdictWords;
-import counterpull.scenario.units.Dimension;
 import java.util.List;
 
 /** The chosen setup, first and large. */
@@ -102,14 +101,8 @@ final class Answer implements Section {
     }
 
     private static String tempo(Desk desk, Setup setup) {
-        var tempo = setup.profile().task().tempo();
-        var seconds = tempo.seconds(setup.profile().ground().motion().stroke().travel());
-        return "down " + time(desk, seconds.lowering()) + ", wait " + time(desk, seconds.lowPause()) + ", up "
-                + time(desk, seconds.lifting()) + ", wait " + time(desk, seconds.highPause()) + "; " + tempo.words();
-    }
-
-    private static String time(Desk desk, double seconds) {
-        return Exact.words(seconds, Dimension.TIME, desk.units());
+        double travel = setup.profile().ground().motion().stroke().travel();
+        return new TempoWords(desk.units()).of(setup.profile().task().tempo(), travel);
     }
 
     private static void entry(Html html, String term, String value) {

@@ -17,6 +17,7 @@ import counterpull.report.table.Measure;
 import counterpull.report.table.Table;
 import counterpull.report.words.ChallengeWords;
 import counterpull.report.words.SetupWords;
+import counterpull.report.words.TempoWords;
 import counterpull.scenario.content.About;
 import java.util.List;
 
@@ -56,8 +57,9 @@ public final class ExercisePage {
 
     private void answer() {
         html.open("div.answer").put("h2", findings.name());
+        html.put("p.loud", words.headline());
         findings.scenario().about().ifPresent(about -> html.put("p.lead", about.what()));
-        html.put("p.loud", words.hardest());
+        html.put("p.lead", words.hardest());
         html.open("ul");
         words.joints().forEach(sentence -> html.put("li", sentence));
         html.close();
@@ -74,7 +76,10 @@ public final class ExercisePage {
                     SetupWords.trimmed(Measure.MASS, findings.scenario().doing().chosen(), paper.unitSet()));
         }
         wide("What resists", String.join("; ", profile.limbs().get(0).loads()));
-        wide("Tempo", profile.task().tempo().words());
+        wide(
+                "Tempo",
+                new TempoWords(findings.units())
+                        .of(profile.task().tempo(), profile.course().travel()));
         html.close();
     }
 
@@ -162,9 +167,12 @@ public final class ExercisePage {
     }
 
     private void cautions() {
-        html.open("section").put("h2", "Cautions").open("ul");
+        html.open("section")
+                .put("h2", "Before you act on a number")
+                .open("div.cautions")
+                .open("ul");
         findings.scenario().about().ifPresent(about -> about.cautions().forEach(one -> html.put("li", one)));
         Cautions.all().forEach(one -> html.put("li", one));
-        html.close().close().line();
+        html.close().close().close().line();
     }
 }

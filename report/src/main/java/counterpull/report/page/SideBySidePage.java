@@ -22,6 +22,7 @@ import java.util.List;
  * can choose the exercise as well as the load. The page stands alone, needs no script and loads nothing.
  */
 public final class SideBySidePage {
+    private static final double LEAST_TURN = Math.toRadians(2);
     private final List<ChallengeTable.Entry> entries;
     private final Paper paper;
     private final Html html;
@@ -53,9 +54,12 @@ public final class SideBySidePage {
         for (Joint joint : table.joints()) {
             joint(joint);
         }
-        html.open("section").put("h2", "Cautions").open("ul");
+        html.open("section")
+                .put("h2", "Before you act on a number")
+                .open("div.cautions")
+                .open("ul");
         Cautions.all().forEach(one -> html.put("li", one));
-        html.close().close().line();
+        html.close().close().close().line();
         return Sheets.close(html);
     }
 
@@ -65,7 +69,7 @@ public final class SideBySidePage {
         for (ChallengeTable.Entry entry : entries) {
             ChallengeWords words = new ChallengeWords(entry.profile(), paper.unitSet());
             html.open("div.wide").put("dt", entry.name());
-            html.put("dd", words.range() + ". " + words.hardest()).close();
+            html.put("dd", words.headline() + " (" + words.range() + ")").close();
         }
         html.close();
         html.put("p.small", Cautions.FOR_CARD).close().line();
@@ -102,11 +106,23 @@ public final class SideBySidePage {
     private List<Compared> compared(Joint joint) {
         List<Compared> compared = new ArrayList<>();
         for (ChallengeTable.Entry entry : entries) {
-            if (entry.profile().joints().contains(joint)) {
+            if (entry.profile().joints().contains(joint) && turns(first(entry.profile()), joint)) {
                 compared.add(new Compared(entry.name(), first(entry.profile())));
             }
         }
         return compared;
+    }
+
+    /** Whether a joint turns at all; one that is held has a row in the table and nothing to draw. */
+    private static boolean turns(LimbProfile limb, Joint joint) {
+        double[] angles = limb.path().angles(joint);
+        double low = angles[0];
+        double high = angles[0];
+        for (double angle : angles) {
+            low = Math.min(low, angle);
+            high = Math.max(high, angle);
+        }
+        return high - low > LEAST_TURN;
     }
 
     private static LimbProfile first(Profile profile) {

@@ -75,6 +75,15 @@ final class ExerciseFields {
                             .force(load, spot.phase(), spot.position())
                             .norm()));
         }
+        for (String turn : profile.limbs().get(0).turns()) {
+            number++;
+            fields.add(Field.number(
+                    "load_" + number,
+                    turn,
+                    Measure.TORQUE,
+                    "torque on the body of all that is called " + turn + ", before it is shared between limbs",
+                    spot -> limb(spot).turn(turn, spot.phase(), spot.position())));
+        }
         return fields;
     }
 

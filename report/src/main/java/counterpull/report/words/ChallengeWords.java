@@ -39,11 +39,29 @@ public final class ChallengeWords {
     public String at(int position) {
         Measure measure = profile.driver().isPresent() ? Measure.ANGLE : Measure.LENGTH;
         return profile.driver().map(Joint::angleWords).orElse("travel") + " "
-                + measure.words(profile.driving(position), units);
+                + SetupWords.trimmed(measure, profile.driving(position), units);
     }
 
-    /** Where the largest known effort of both moving phases is, and how sure that is. */
+    /** The largest effort in a few words: "Left knee extension: 64 % of what it has, at knee flexion 10°". */
+    public String headline() {
+        Spot most = most();
+        if (most == null) {
+            return "No effort is known for this exercise";
+        }
+        Limiting limiting = most.limiting();
+        return sentence(limiting.side().words() + " " + limiting.action().words()) + ": "
+                + Measure.EFFORT.words(limiting.effort(), units) + " of what it has, at " + at(most.position());
+    }
+
+    /** Where the largest known effort of both moving phases is, how sure that is, and whether it is there at all. */
     public String hardest() {
+        Spot most = most();
+        return most == null
+                ? "No effort is known anywhere in this range: strength was neither tested nor published for it."
+                : hardest(most);
+    }
+
+    private Spot most() {
         Spot most = null;
         for (Phase phase : MOVING) {
             for (int i = 0; i < profile.positions(); i++) {
@@ -55,18 +73,17 @@ public final class ChallengeWords {
                 }
             }
         }
-        return most == null
-                ? "No effort is known anywhere in this range: strength was neither tested nor published for it."
-                : hardest(most);
+        return most;
     }
 
     private record Spot(Limiting limiting, Phase phase, int position) {}
 
     private String hardest(Spot most) {
         Limiting limiting = most.limiting();
+        String beyond = limiting.effort() > 1 ? " That is more than it has: as set, this cannot be done." : "";
         return "Hardest: " + limiting.side().words() + " " + limiting.action().words() + ", "
                 + most.phase().words() + ", at " + at(most.position()) + ": "
-                + Measure.EFFORT.words(limiting.effort(), units) + " of what it has" + band(most) + ".";
+                + Measure.EFFORT.words(limiting.effort(), units) + " of what it has" + band(most) + "." + beyond;
     }
 
     private String band(Spot most) {

@@ -2,19 +2,25 @@ package counterpull.scenario.content;
 
 import counterpull.engine.body.Joint;
 import counterpull.engine.body.Side;
+import counterpull.engine.motion.Motion;
 import counterpull.engine.motion.WorkingRange;
 import counterpull.engine.profile.Exercise;
+import java.util.List;
 import java.util.Optional;
 
 /**
  * What the person does, against what.
  *
  * @param sides which limbs do it
+ * @param motion the engine's movement
  * @param stroke which way the lift goes, and over which range
- * @param exercise the engine's movement and what resists along it
- * @param chosen kilograms of the weight that a person chooses; 0 where nothing takes any
+ * @param resists everything that resists, in the file's order
+ * @param borne fraction of the whole load that the limbs bear together
  */
-public record Doing(Sides sides, Stroke stroke, Exercise exercise, double chosen) {
+public record Doing(Sides sides, Motion motion, Stroke stroke, List<Resisting> resists, double borne) {
+    public Doing {
+        resists = List.copyOf(resists);
+    }
 
     /**
      * A stroke as a file describes it.
@@ -29,9 +35,23 @@ public record Doing(Sides sides, Stroke stroke, Exercise exercise, double chosen
         }
     }
 
+    /** The movement and what resists along it, as the engine takes them. */
+    public Exercise exercise() {
+        return new Exercise(motion, resists.stream().map(Resisting::resistance).toList(), borne);
+    }
+
+    /** The weight that the person chooses, kg; 0 where nothing takes any. */
+    public double chosen() {
+        return resists.stream()
+                .map(Resisting::chosen)
+                .flatMap(Optional::stream)
+                .findFirst()
+                .orElse(0.0);
+    }
+
     /** The joint whose angle drives the movement; empty where travel along a path does. */
     public Optional<Joint> driver() {
-        return exercise.motion().driver();
+        return motion.driver();
     }
 
     /** Whether a limb takes part. */

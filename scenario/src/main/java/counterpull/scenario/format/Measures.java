@@ -24,6 +24,19 @@ public final class Measures {
 
     public static final Measure ON_BODY = Measure.between(Dimension.LENGTH, "-1 m", "2 m");
     public static final Measure LOAD = Measure.between(Dimension.MASS, "0 kg", "1000 kg");
+    public static final Measure PULLEY_RATIO = Measure.between(Dimension.RATIO, "0.05", "20");
+    public static final Measure MOVING_MASS = Measure.between(Dimension.MASS, "0 kg", "200 kg");
+    public static final Measure RADIUS = Measure.between(Dimension.LENGTH, "0 cm", "3 m");
+    public static final Measure INERTIA = Measure.between(Dimension.INERTIA, "0 kg·m2", "1000 kg·m2");
+    public static final Measure PIVOT_FRICTION = Measure.between(Dimension.TORQUE, "0 N·m", "1000 N·m");
+    public static final Measure CAM_ANGLE = Measure.between(Dimension.ANGLE, "-360 deg", "360 deg");
+    public static final Measure CAM_RADIUS = Measure.between(Dimension.LENGTH, "-1 m", "1 m");
+    public static final Measure MASS_OF_A_METRE = Measure.between(Dimension.MASS, "10 g", "200 kg");
+    public static final Measure CHAIN_LENGTH = Measure.between(Dimension.LENGTH, "1 cm", "10 m");
+    public static final Measure MACHINE_TORQUE = Measure.between(Dimension.TORQUE, "0 N·m", "2000 N·m");
+    public static final Span GUIDES = new Span(0, 10);
+    public static final Measure ANKLE_RATIO = Measure.between(Dimension.RATIO, "0", "1");
+    public static final Measure KNEE_RATIO = Measure.between(Dimension.RATIO, "0", "2");
     public static final Measure BORNE = Measure.between(Dimension.RATIO, "1 %", "100 %");
 
     public static final Measure RAIL_ANGLE = Measure.between(Dimension.ANGLE, "-90 deg", "90 deg");

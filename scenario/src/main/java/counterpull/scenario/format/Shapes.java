@@ -51,6 +51,7 @@ public final class Shapes {
 
     public static final Shape ABOUT = Shape.of("about", "name", "what", "measure", "cautions");
     public static final Shape MEASURING = Shape.of("measuring", "what", "how");
+    public static final Shape PLACE = Shape.of("place", "forward", "up");
     public static final Shape BODY_POINT = Shape.of("body point", "on", "along", "across");
 
     public static final Shape MACHINE = Shape.of(
@@ -156,6 +157,7 @@ public final class Shapes {
                 SCENARIO,
                 ABOUT,
                 MEASURING,
+                PLACE,
                 BODY_POINT,
                 PERSON,
                 LIMBS,

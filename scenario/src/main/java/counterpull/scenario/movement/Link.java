@@ -4,6 +4,7 @@ import counterpull.engine.body.Arm;
 import counterpull.engine.body.BodySide;
 import counterpull.engine.body.Joint;
 import counterpull.engine.body.Segment;
+import counterpull.engine.motion.BalancedStand;
 import counterpull.engine.motion.Motion;
 import java.util.List;
 import java.util.Optional;
@@ -15,7 +16,12 @@ public enum Link {
     FOOT("foot", "ankle"),
     LEG("leg", "hip"),
     UPPER_ARM("upper arm", "shoulder"),
-    FOREARM("forearm", "elbow");
+    FOREARM("forearm", "elbow"),
+    TRUNK("trunk", "hip"),
+    /** The shank of somebody who stands: the foot does not move, so places on it are measured from the ankle. */
+    STANDING_SHANK("shank", "ankle"),
+    /** The thigh of somebody who stands. */
+    STANDING_THIGH("thigh", "knee");
 
     private final String words;
     private final String from;
@@ -38,8 +44,8 @@ public enum Link {
     /** Its length in one side of a body, m; empty where that body's part is not known. */
     Optional<Double> length(BodySide side) {
         return switch (this) {
-            case THIGH -> Optional.of(side.leg().thigh().length());
-            case SHANK -> Optional.of(side.leg().shank().length());
+            case THIGH, STANDING_THIGH -> Optional.of(side.leg().thigh().length());
+            case SHANK, STANDING_SHANK -> Optional.of(side.leg().shank().length());
             case FOOT -> Optional.of(side.leg().foot().asSegment().length());
             case LEG ->
                 Optional.of(side.leg().thigh().length()
@@ -47,12 +53,15 @@ public enum Link {
                         + side.leg().foot().ankleHeight());
             case UPPER_ARM -> side.arm().map(Arm::upperArm).map(Segment::length);
             case FOREARM -> side.arm().map(Arm::forearm).map(Segment::length);
+            case TRUNK -> side.trunk().map(Segment::length);
         };
     }
 
     /** The parts that move, the one at the joint that stays in place first: the segments of the engine's chain. */
     public static List<Link> of(Motion motion) {
-        return motion.joints().stream().map(Link::after).toList();
+        return motion instanceof BalancedStand
+                ? List.of(STANDING_SHANK, STANDING_THIGH, TRUNK)
+                : motion.joints().stream().map(Link::after).toList();
     }
 
     /** The part that starts at a joint. */

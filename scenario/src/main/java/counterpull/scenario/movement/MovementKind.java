@@ -2,7 +2,9 @@ package counterpull.scenario.movement;
 
 import counterpull.engine.motion.Motion;
 import counterpull.engine.motion.WorkingRange;
+import counterpull.scenario.content.Client;
 import counterpull.scenario.content.Lift;
+import counterpull.scenario.content.Sides;
 import counterpull.scenario.fields.Fields;
 import counterpull.scenario.fields.Shape;
 import counterpull.scenario.format.Out;
@@ -34,6 +36,11 @@ public interface MovementKind {
 
     /** The movement; a problem for everything that is wrong with it. */
     Optional<Movement> read(Fields fields);
+
+    /** The movement as it is for these limbs of this person, where the file leaves something to them. */
+    default Movement fitted(Movement movement, Client client, Sides sides) {
+        return movement;
+    }
 
     /** The exercise's own range under the key "range", which the group has. */
     Optional<WorkingRange> range(Fields fields, Movement movement);

@@ -12,7 +12,7 @@ public final class MovementKinds {
     /** The kind that has a machine of its own. */
     public static final String RAIL_PRESS = "rail press";
 
-    private static final List<MovementKind> ALL = List.of(new HingeKind());
+    private static final List<MovementKind> ALL = List.of(new HingeKind(), new PathKind(), new StandKind());
 
     private MovementKinds() {}
 

@@ -1,6 +1,7 @@
 package counterpull.scenario.movement;
 
 import counterpull.engine.body.BodySide;
+import counterpull.engine.body.Joint;
 import counterpull.engine.motion.BodyPoint;
 import counterpull.engine.motion.Motion;
 import counterpull.engine.planar.Vec;
@@ -22,9 +23,10 @@ import java.util.Optional;
  * The parts of a person that move in a movement: turns words like "shank, 35 cm" into the engine's points and back.
  *
  * @param links the parts, as the engine's chain has them
+ * @param driver the joint whose angle drives the movement; empty where travel along a path does
  * @param sides lengths of the limbs that take part; empty where the person could not be read
  */
-public record MovingBody(List<Link> links, List<BodySide> sides) {
+public record MovingBody(List<Link> links, Optional<Joint> driver, List<BodySide> sides) {
     /** How a file names the parts. */
     public static final Choices<String> PARTS = Choices.of(
             word -> word,
@@ -46,7 +48,12 @@ public record MovingBody(List<Link> links, List<BodySide> sides) {
                 .filter(limb -> who.using().uses(limb.side()))
                 .map(limb -> client.orElseThrow().body(limb))
                 .toList();
-        return new MovingBody(Link.of(motion), sides);
+        return new MovingBody(Link.of(motion), motion.driver(), sides);
+    }
+
+    /** The parts that move in a movement, of nobody in particular. */
+    public static MovingBody of(Motion motion) {
+        return new MovingBody(Link.of(motion), motion.driver(), List.of());
     }
 
     /** The point of the body that a group under a key describes. */
@@ -104,12 +111,25 @@ public record MovingBody(List<Link> links, List<BodySide> sides) {
                     "Give the distance from the " + link.from() + " as a length, or do one limb at a time");
         }
         if (lengths.isEmpty()) {
-            fields.stumble();
+            unknown(fields, link);
         }
         return alike ? lengths.stream().findFirst() : Optional.empty();
     }
 
-    private static String name(Link link, Vec at) {
+    private void unknown(Fields fields, Link link) {
+        if (sides.isEmpty()) {
+            fields.stumble();
+            return;
+        }
+        fields.report(
+                Code.OUTSIDE_PUBLISHED_RANGE,
+                "along",
+                "this person's segment table has no row of the " + link.words() + " with all that it carries",
+                "Name another segment table, or give the distance from the " + link.from() + " as a length");
+    }
+
+    /** What a point of a part is called. */
+    static String name(Link link, Vec at) {
         String along = length(at.x()) + " from the " + link.from();
         return link.words() + ", " + along + (at.y() == 0 ? "" : ", " + length(at.y()) + " across");
     }

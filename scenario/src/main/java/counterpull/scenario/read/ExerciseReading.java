@@ -5,20 +5,20 @@ import static counterpull.scenario.format.Measures.UP_TO_A_HUNDRED;
 
 import counterpull.engine.motion.Tempo;
 import counterpull.engine.motion.WorkingRange;
-import counterpull.engine.profile.Exercise;
 import counterpull.scenario.ExerciseScenario;
 import counterpull.scenario.content.About;
 import counterpull.scenario.content.Aim;
 import counterpull.scenario.content.Client;
 import counterpull.scenario.content.Doing;
+import counterpull.scenario.content.Resisting;
 import counterpull.scenario.content.Sides;
 import counterpull.scenario.fields.Fields;
 import counterpull.scenario.movement.MovementKind;
 import counterpull.scenario.movement.MovementKind.Movement;
 import counterpull.scenario.movement.MovingBody;
 import counterpull.scenario.problem.Code;
-import counterpull.scenario.resist.ResistKind.Resisting;
 import counterpull.scenario.resist.ResistKinds;
+import counterpull.scenario.resist.Setting;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -54,10 +54,10 @@ final class ExerciseReading {
         Optional<List<Resisting>> resists = begun.map(found -> resists(found, client));
         Optional<Tempo> tempo = TempoReader.read(top);
         Aim aim = AimReader.read(top);
-        return top.built(() -> built(new ExerciseScenario(
+        return top.built(() -> checked(new ExerciseScenario(
                 about,
                 client.orElseThrow(),
-                doing(begun.orElseThrow(), resists.orElseThrow()),
+                doing(begun.orElseThrow(), client.orElseThrow(), resists.orElseThrow()),
                 tempo.orElseThrow(),
                 aim)));
     }
@@ -84,36 +84,41 @@ final class ExerciseReading {
     private List<Resisting> resists(Begun begun, Optional<Client> client) {
         MovingBody body = MovingBody.of(begun.movement().motion(), client, begun.sides());
         List<Resisting> resists = new ArrayList<>();
+        int items = 0;
         for (Fields item : top.optionalGroups("resists", ResistKinds.shape(), UP_TO_A_HUNDRED)) {
-            Optional<Resisting> read = ResistKinds.read(item, body);
-            boolean chosenBefore =
-                    resists.stream().anyMatch(other -> other.chosen().isPresent());
-            if (chosenBefore && read.flatMap(Resisting::chosen).isPresent()) {
-                item.reportHere(
-                        Code.CONTRADICTION,
-                        "another thing that resists has a chosen weight",
-                        "Say \"chosen\" once: give the others a mass that is always there");
-            }
+            boolean allRead = resists.size() == items++;
+            Setting setting = new Setting(body, allRead ? Optional.of(resists) : Optional.empty());
+            Optional<Resisting> read = ResistKinds.read(item, setting);
+            read.ifPresent(found -> notTwice(item, found, resists));
             read.ifPresent(resists::add);
         }
         return resists;
     }
 
-    private static Doing doing(Begun begun, List<Resisting> resists) {
-        double chosen = resists.stream()
-                .map(Resisting::chosen)
-                .flatMap(Optional::stream)
-                .findFirst()
-                .orElse(0.0);
-        Exercise exercise = new Exercise(
-                begun.movement().motion(),
-                resists.stream().map(Resisting::resistance).toList(),
-                begun.borne());
-        Doing.Stroke stroke = new Doing.Stroke(begun.movement().lift(), begun.range());
-        return new Doing(begun.sides(), stroke, exercise, chosen);
+    private static void notTwice(Fields item, Resisting found, List<Resisting> before) {
+        if (found.chosen().isPresent()
+                && before.stream().anyMatch(other -> other.chosen().isPresent())) {
+            item.reportHere(
+                    Code.CONTRADICTION,
+                    "another thing that resists has a chosen weight",
+                    "Say \"chosen\" once: give the others a mass that is always there");
+        }
+        String name = found.resistance().words();
+        if (before.stream().anyMatch(other -> other.resistance().words().equals(name))) {
+            item.reportHere(
+                    Code.DUPLICATE_NAME,
+                    "another thing that resists has the name \"" + name + "\"",
+                    "Give each its own name");
+        }
     }
 
-    private static ExerciseScenario built(ExerciseScenario scenario) {
+    private Doing doing(Begun begun, Client client, List<Resisting> resists) {
+        Movement movement = kind.fitted(begun.movement(), client, begun.sides());
+        Doing.Stroke stroke = new Doing.Stroke(movement.lift(), begun.range());
+        return new Doing(begun.sides(), movement.motion(), stroke, resists, begun.borne());
+    }
+
+    private static ExerciseScenario checked(ExerciseScenario scenario) {
         // what the engine would refuse is refused now
         scenario.task();
         return scenario;

@@ -22,6 +22,7 @@ import counterpull.scenario.fields.Fields;
 import counterpull.scenario.format.Shapes;
 import counterpull.scenario.format.Words;
 import counterpull.scenario.problem.Code;
+import counterpull.scenario.resist.RubberReader;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -2,22 +2,14 @@ package counterpull.scenario.read;
 
 import static counterpull.scenario.format.Measures.ANGLE;
 import static counterpull.scenario.format.Measures.AT_LEAST_ONE;
-import static counterpull.scenario.format.Measures.CARRIAGE;
-import static counterpull.scenario.format.Measures.COUNTERWEIGHT;
-import static counterpull.scenario.format.Measures.FRACTION;
-import static counterpull.scenario.format.Measures.FRICTION;
 import static counterpull.scenario.format.Measures.HEEL;
 import static counterpull.scenario.format.Measures.HIP_TO_PLATE;
 import static counterpull.scenario.format.Measures.PLACE;
-import static counterpull.scenario.format.Measures.PLATES;
 import static counterpull.scenario.format.Measures.RAIL_ANGLE;
 import static counterpull.scenario.format.Measures.TILT;
 import static counterpull.scenario.format.Measures.UP_TO_A_HUNDRED;
 
 import counterpull.engine.load.Carriage;
-import counterpull.engine.load.Counterweight;
-import counterpull.engine.load.Counterweight.Run;
-import counterpull.engine.load.Friction;
 import counterpull.engine.motion.FootRow;
 import counterpull.engine.motion.Rail;
 import counterpull.engine.motion.Ride;
@@ -28,6 +20,7 @@ import counterpull.scenario.content.Machine.PlatesGoOn;
 import counterpull.scenario.fields.Fields;
 import counterpull.scenario.format.Shapes;
 import counterpull.scenario.format.Words;
+import counterpull.scenario.resist.Carriages;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -43,7 +36,7 @@ final class MachineReader {
     private static Optional<Machine> machine(Fields fields) {
         String name = fields.text("name");
         Optional<Rail> rail = rail(fields);
-        Optional<Carriage> carriage = carriage(fields);
+        Optional<Carriage> carriage = Carriages.read(fields);
         Places places = places(fields);
         PlatesGoOn platesGoOn = fields.choice("plates go on", Words.PLATES_GO_ON);
         return fields.built(() -> new Machine(name, rail.orElseThrow(), carriage.orElseThrow(), places, platesGoOn));
@@ -55,28 +48,6 @@ final class MachineReader {
         double tilt = fields.orElse("plate tilt", TILT, 0);
         int tape = fields.choice("tape", Words.TAPE);
         return fields.built(() -> new Rail(angle, ride, tilt, tape));
-    }
-
-    private static Optional<Carriage> carriage(Fields fields) {
-        double mass = fields.required("carriage", CARRIAGE);
-        Counterweight counterweight = fields.optionalGroup("counterweight", Shapes.COUNTERWEIGHT)
-                .map(MachineReader::counterweight)
-                .orElse(Counterweight.none());
-        Optional<Friction> friction = fields.group("friction", Shapes.FRICTION).map(MachineReader::friction);
-        double most = fields.orElse("plates at most", PLATES, Double.MAX_VALUE);
-        return fields.built(() -> new Carriage(mass, counterweight, friction.orElseThrow(), most));
-    }
-
-    private static Counterweight counterweight(Fields fields) {
-        double mass = fields.required("mass", COUNTERWEIGHT);
-        Run run = fields.choice("runs", Words.RUN);
-        return new Counterweight(mass, run);
-    }
-
-    private static Friction friction(Fields fields) {
-        double constant = fields.required("constant", FRICTION);
-        double coefficient = fields.required("coefficient", FRACTION);
-        return new Friction(constant, coefficient, fields.orElse("breakaway", FRICTION, 0));
     }
 
     private static Places places(Fields fields) {

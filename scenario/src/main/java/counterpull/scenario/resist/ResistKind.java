@@ -1,24 +1,14 @@
 package counterpull.scenario.resist;
 
-import counterpull.engine.load.Resistance;
+import counterpull.scenario.content.Resisting;
 import counterpull.scenario.fields.Fields;
 import counterpull.scenario.fields.Shape;
 import counterpull.scenario.format.Out;
-import counterpull.scenario.movement.MovingBody;
 import java.util.List;
 import java.util.Optional;
 
 /** One kind of thing that resists: its keys, how it is read and how it is written. */
 public interface ResistKind {
-
-    /**
-     * Something that resists, as a file describes it.
-     *
-     * @param resistance the engine's
-     * @param chosen the weight that a person chooses, kg; empty where it takes none
-     */
-    record Resisting(Resistance resistance, Optional<Double> chosen) {}
-
     /** Its key and its keys; the shape's name is the key. */
     Shape shape();
 
@@ -28,8 +18,8 @@ public interface ResistKind {
     }
 
     /** What the group says; a problem for everything that is wrong with it. */
-    Optional<Resisting> read(Fields fields, MovingBody body);
+    Optional<Resisting> read(Fields fields, Setting setting);
 
     /** The keys of something of this kind; empty where it is of another kind. */
-    Optional<Out> write(Resisting resisting, MovingBody body);
+    Optional<Out> write(Resisting resisting, Setting setting);
 }

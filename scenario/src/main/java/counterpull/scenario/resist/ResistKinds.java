@@ -1,17 +1,24 @@
 package counterpull.scenario.resist;
 
+import counterpull.scenario.content.Resisting;
 import counterpull.scenario.fields.Fields;
 import counterpull.scenario.fields.Shape;
 import counterpull.scenario.format.Out;
-import counterpull.scenario.movement.MovingBody;
-import counterpull.scenario.resist.ResistKind.Resisting;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /** Every kind of thing that resists. A new one is one line here. */
 public final class ResistKinds {
-    private static final List<ResistKind> ALL = List.of(new DeadWeightKind());
+    private static final List<ResistKind> ALL = List.of(
+            new DeadWeightKind(),
+            new CableKind(),
+            new LeverKind(),
+            new CamStackKind(),
+            new MeasuredProfileKind(),
+            new GuidedMassKind(),
+            new HangingChainKind(),
+            new StretchLineKind());
 
     private ResistKinds() {}
 
@@ -28,14 +35,16 @@ public final class ResistKinds {
             shapes.add(kind.shape());
             shapes.addAll(kind.parts());
         }
+        shapes.addAll(LeverFrames.SHAPES);
         return shapes;
     }
 
     /** What a group with one key says. */
-    public static Optional<Resisting> read(Fields fields, MovingBody body) {
-        Optional<String> given = fields.oneOf(shape().keys().toArray(String[]::new));
-        return given.flatMap(key ->
-                fields.group(key, kind(key).shape()).flatMap(group -> kind(key).read(group, body)));
+    public static Optional<Resisting> read(Fields fields, Setting setting) {
+        return fields.oneOf(shape().keys().toArray(String[]::new))
+                .map(ResistKinds::kind)
+                .flatMap(kind ->
+                        fields.group(kind.shape().name(), kind.shape()).flatMap(group -> kind.read(group, setting)));
     }
 
     private static ResistKind kind(String key) {
@@ -46,9 +55,9 @@ public final class ResistKinds {
     }
 
     /** The group with one key. */
-    public static Out write(Resisting resisting, MovingBody body) {
+    public static Out write(Resisting resisting, Setting setting) {
         for (ResistKind kind : ALL) {
-            Optional<Out> keys = kind.write(resisting, body);
+            Optional<Out> keys = kind.write(resisting, setting);
             if (keys.isPresent()) {
                 return new Out().put(kind.shape().name(), keys.get());
             }

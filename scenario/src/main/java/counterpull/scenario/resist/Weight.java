@@ -1,10 +1,10 @@
 package counterpull.scenario.resist;
 
 import counterpull.engine.load.Loaded;
+import counterpull.scenario.content.Resisting;
 import counterpull.scenario.fields.Fields;
 import counterpull.scenario.format.Measures;
 import counterpull.scenario.format.Out;
-import counterpull.scenario.resist.ResistKind.Resisting;
 import counterpull.scenario.units.Dimension;
 import java.util.Optional;
 import java.util.OptionalDouble;

@@ -1,11 +1,11 @@
 package counterpull.scenario.write;
 
-import counterpull.engine.load.Carriage;
 import counterpull.engine.motion.FootRow;
 import counterpull.engine.motion.SeatSetting;
 import counterpull.scenario.content.Machine;
 import counterpull.scenario.format.Out;
 import counterpull.scenario.format.Words;
+import counterpull.scenario.resist.Carriages;
 import counterpull.scenario.units.Dimension;
 
 /** Writes the machine. */
@@ -13,8 +13,7 @@ final class MachineWriter {
     private MachineWriter() {}
 
     static Out machine(Machine machine) {
-        Carriage carriage = machine.carriage();
-        return new Out()
+        Out out = new Out()
                 .put("name", machine.name())
                 .put("rail angle", machine.rail().angle(), Dimension.ANGLE)
                 .put("rides", Words.RIDE.word(machine.rail().ride()))
@@ -23,25 +22,9 @@ final class MachineWriter {
                 .putGroups("seats", machine.places().seats(), MachineWriter::seat)
                 .putGroups("foot rows", machine.places().rows(), MachineWriter::row)
                 .putQuantities("stops", machine.places().stops(), Dimension.LENGTH)
-                .putQuantities("racking", machine.places().racking(), Dimension.LENGTH)
-                .put("carriage", carriage.mass(), Dimension.MASS)
-                .put("counterweight", counterweight(carriage))
-                .put("friction", friction(carriage))
-                .putStated("plates at most", carriage.mostPlates(), Dimension.MASS)
+                .putQuantities("racking", machine.places().racking(), Dimension.LENGTH);
+        return Carriages.write(out, machine.carriage())
                 .put("plates go on", Words.PLATES_GO_ON.word(machine.platesGoOn()));
-    }
-
-    private static Out counterweight(Carriage carriage) {
-        return new Out()
-                .put("mass", carriage.counterweight().mass(), Dimension.MASS)
-                .put("runs", Words.RUN.word(carriage.counterweight().run()));
-    }
-
-    private static Out friction(Carriage carriage) {
-        return new Out()
-                .put("constant", carriage.friction().constant(), Dimension.FORCE)
-                .put("coefficient", carriage.friction().coefficient(), Dimension.RATIO)
-                .put("breakaway", carriage.friction().breakaway(), Dimension.FORCE);
     }
 
     private static Out seat(SeatSetting seat) {

@@ -6,6 +6,7 @@ import counterpull.engine.load.Attachment;
 import counterpull.scenario.content.Room;
 import counterpull.scenario.format.Out;
 import counterpull.scenario.format.Words;
+import counterpull.scenario.resist.RubberWriter;
 import counterpull.scenario.units.Dimension;
 
 /** Writes what is in the room. */

@@ -1,4 +1,4 @@
-package counterpull.scenario.read;
+package counterpull.scenario.resist;
 
 import static counterpull.scenario.format.Measures.AT_LEAST_ONE;
 import static counterpull.scenario.format.Measures.EXPONENT;

@@ -1,4 +1,4 @@
-package counterpull.scenario.read;
+package counterpull.scenario.resist;
 
 import static counterpull.scenario.format.Measures.AT_LEAST_ONE;
 import static counterpull.scenario.format.Measures.BORE;
@@ -20,10 +20,11 @@ import counterpull.scenario.problem.Code;
 import java.util.Optional;
 
 /** Reads a piece of rubber. */
-final class RubberReader {
+public final class RubberReader {
     private RubberReader() {}
 
-    static Optional<Piece> read(Fields fields) {
+    /** A piece; a problem for everything that is wrong with it. */
+    public static Optional<Piece> read(Fields fields) {
         String tag = fields.text("tag");
         Optional<Size> size = fields.optionalGroup("size", Shapes.SIZE).flatMap(RubberReader::size);
         Lengths lengths = new Lengths(

@@ -1,4 +1,4 @@
-package counterpull.scenario.write;
+package counterpull.scenario.resist;
 
 import counterpull.engine.elastic.BenchReading;
 import counterpull.scenario.content.GivesBack;
@@ -10,10 +10,11 @@ import counterpull.scenario.units.Dimension;
 import counterpull.scenario.units.Unit;
 
 /** Writes a piece of rubber. */
-final class RubberWriter {
+public final class RubberWriter {
     private RubberWriter() {}
 
-    static Out piece(Piece piece) {
+    /** Its keys. */
+    public static Out piece(Piece piece) {
         Out out = new Out().put("tag", piece.tag());
         piece.size().ifPresent(size -> out.put("size", size(size)));
         out.put("natural length", piece.lengths().natural(), Dimension.LENGTH);
