@@ -34,9 +34,12 @@ class ExerciseLibraryTest {
     }
 
     private static Scenario scenario(String name) {
-        ScenarioReader.Result result =
-                ScenarioReader.read(List.of(Library.named(name).orElseThrow(), Source.of(PERSON)));
-        assertThat(result.problems().lines()).as(name).isEmpty();
+        return scenario(Library.named(name).orElseThrow());
+    }
+
+    private static Scenario scenario(Source exercise) {
+        ScenarioReader.Result result = ScenarioReader.read(List.of(exercise, Source.of(PERSON)));
+        assertThat(result.problems().lines()).isEmpty();
         return result.scenario().orElseThrow();
     }
 
@@ -72,10 +75,22 @@ class ExerciseLibraryTest {
                 .allSatisfy(caution -> assertThat(caution).endsWith("."));
     }
 
+    @Test
+    void theHowTosExampleCanBeComputedAsItStands() throws IOException {
+        String page = Files.readString(Path.of("..", "docs", "howto", "add-an-exercise.md"));
+        int from = page.indexOf("```yaml\n") + "```yaml\n".length();
+        Scenario example = scenario(Source.of("howto.yaml", page.substring(from, page.indexOf("```", from))));
+        computed(example);
+        assertThat(((ExerciseScenario) example).task().plates()).isEqualTo(3);
+    }
+
     @ParameterizedTest
     @MethodSource("names")
     void canBeComputedForTheDemonstrationPerson(String name) {
-        Scenario scenario = scenario(name);
+        computed(scenario(name));
+    }
+
+    private static void computed(Scenario scenario) {
         if (scenario instanceof ExerciseScenario exercise) {
             ExerciseProfile profile = ExerciseProfile.of(exercise.task());
             profile.limbs().forEach(limb -> torques(profile, limb));

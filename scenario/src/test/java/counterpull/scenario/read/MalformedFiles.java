@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
+import java.util.TreeMap;
 
 /** More than 200 files that are no scenario, each with what is wrong with it; the same ones every time. */
 final class MalformedFiles {
@@ -31,6 +32,7 @@ final class MalformedFiles {
         malformed.aliases();
         malformed.notYaml();
         malformed.contradictions();
+        malformed.exercises();
         return malformed.files;
     }
 
@@ -245,6 +247,86 @@ final class MalformedFiles {
         for (String text :
                 List.of("{", "{\"a\"", "{\"a\": tru}", "{'a': 1}", "{\"a\": 1,}", "{\"a\": 01}", "{\"a\": 1}}")) {
             add("no JSON: " + text, ".json", text);
+        }
+    }
+
+    private void exercises() {
+        String exercise = Files.shipped("example-exercise.yaml");
+        Map<String, List<String>> changes = Map.ofEntries(
+                Map.entry(
+                        "kind: hinge",
+                        List.of("kind: hing", "kind: rail press", "kind: [hinge]", "kind: balanced stand")),
+                Map.entry("lift: knee extension", List.of("lift: knee", "lift: hip extension", "lift:")),
+                Map.entry("plane: upright", List.of("plane: flat", "")),
+                Map.entry("thigh direction: 0 deg", List.of("thigh direction: 0", "trunk direction: 90 deg")),
+                Map.entry("borne: 100 %", List.of("borne: 0 %", "borne: 110 %")),
+                Map.entry("    ankle dorsiflexion: 0 deg", List.of("    elbow flexion: 0 deg", "    ankle: 0 deg")),
+                Map.entry(
+                        "knee flexion: {bottom: 90 deg, top: 10 deg, pain free: 95 deg}",
+                        List.of(
+                                "knee: {bottom: 90 deg, top: 10 deg}",
+                                "knee flexion: {bottom: 90 deg, top: 10 deg, pain free: 80 deg}",
+                                "knee flexion: {bottom: 50 deg, top: 50 deg}")),
+                Map.entry("  what: The", List.of("  wat: The")),
+                Map.entry(
+                        "at: {on: shank, along: 35 cm",
+                        List.of(
+                                "at: {on: trunk, along: 35 cm",
+                                "at: {on: shank, along: half",
+                                "at: {on: shank, along: 35 m",
+                                "at: {along: 35 cm")),
+                Map.entry(
+                        "      chosen: 4 kg",
+                        List.of("      chosen: -4 kg", "      chosen: 4 cm", "      chosen: 3000 kg")),
+                Map.entry(
+                        "  - cable:",
+                        List.of("  - rope:", "  - dead weight: {}\n    cable:", "  - {}\n  - cable:", "  cable:")),
+                Map.entry("ratio: 2", List.of("ratio: 0", "ratio: 2 m")),
+                Map.entry(
+                        "pad: {on: shank, on lever: 32 cm",
+                        List.of(
+                                "pad: {on: shank, along: 32 cm",
+                                "pad: {on: shank, on lever: 1 cm",
+                                "cuff: {on: shank, along: 3 cm}\n      pad: {on: shank, on lever: 32 cm")),
+                Map.entry("inertia: 0.40 kg·m2", List.of("inertia: 0.40 kg", "inertia: 0.01 kg·m2")),
+                Map.entry(
+                        "{angle: -45 deg, radius: 11 cm}",
+                        List.of("{angle: -95 deg, radius: 11 cm}", "{angle: -45 deg, radius: 11 N}")),
+                Map.entry("up: 9 N·m, down: 7 N·m", List.of("up: 7 N·m, down: 9 N·m", "up: 9 N, down: 7 N")),
+                Map.entry("mass of a metre: 1.5 kg", List.of("mass of a metre: 0 kg")),
+                Map.entry("floor: -55 cm", List.of("floor: 55 kg")),
+                Map.entry("rail direction: 45 deg", List.of("rail direction: 45")),
+                Map.entry(
+                        "from: {fixed: {name: low hook, forward: -80 cm, up: -40 cm, rating: 800 N}, aside: 0 cm}",
+                        List.of(
+                                "from: {}",
+                                "from: {fixed: {name: low hook, forward: -80 cm}}",
+                                "from: {fixed: {name: low hook, forward: -80 cm, up: -40 cm}, aside: 10 cm}")),
+                Map.entry("machine: extension lever", List.of("machine: another lever", "machine: sliding bar")),
+                Map.entry("machine: sliding bar", List.of("machine: cam machine")),
+                Map.entry("tested length: 150 cm", List.of("tested length: 50 cm")),
+                Map.entry("{bottom: 15 deg, top: 125 deg}", List.of("{bottom: 15 deg}", "{bottom: 15 deg, top: 125}")));
+        new TreeMap<>(changes)
+                .forEach((from, all) -> all.forEach(to -> {
+                    if (!exercise.contains(from)) {
+                        throw new AssertionError("the example no longer holds: " + from);
+                    }
+                    int at = exercise.indexOf(from);
+                    addYaml(
+                            "exercise: \"" + from + "\" became \"" + to + "\"",
+                            exercise.substring(0, at) + to + exercise.substring(at + from.length()));
+                }));
+        for (String part : List.of("about", "person", "exercise", "resists", "tempo", "target", "limits")) {
+            addYaml(
+                    "exercise: " + part + " is text",
+                    exercise.replaceFirst("(?m)^" + part + ":", part + ": gull\n" + part + "s:"));
+            addYaml(
+                    "exercise: " + part + " is a list",
+                    exercise.replaceFirst("(?m)^" + part + ":", part + ": [1, 2]\n" + part + "s:"));
+        }
+        for (int i = 0; i < 20; i++) {
+            int at = random.nextInt(exercise.indexOf("tempo:\n"));
+            addYaml("exercise cut at " + at, exercise.substring(0, at));
         }
     }
 

@@ -55,10 +55,11 @@ class MalformedFilesTest {
     void anyDamageToAScenarioEitherLeavesOneOrIsReported() {
         Random random = new Random(7);
         byte[] yaml = Files.shipped("example.yaml").getBytes(StandardCharsets.UTF_8);
+        byte[] exercise = Files.shipped("example-exercise.yaml").getBytes(StandardCharsets.UTF_8);
         byte[] json = ScenarioWriter.json(Files.example()).getBytes(StandardCharsets.UTF_8);
         for (int i = 0; i < 1500; i++) {
             boolean asJson = i % 2 == 0;
-            byte[] damaged = damaged(asJson ? json : yaml, random);
+            byte[] damaged = damaged(asJson ? json : i % 4 == 1 ? exercise : yaml, random);
             Source source = Source.of(asJson ? "a.json" : "a.yaml", damaged);
             ScenarioReader.Result result =
                     assertTimeoutPreemptively(HANGS, () -> ScenarioReader.read(List.of(source)), "damage " + i);
