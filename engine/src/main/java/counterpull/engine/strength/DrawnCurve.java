@@ -91,6 +91,13 @@ public final class DrawnCurve implements StrengthCurve {
 
     @Override
     public String source() {
-        return "this person's own curve through " + angle.length + " points";
+        return flat()
+                ? "one torque stated for all its angles, which is an assumption and no measurement"
+                : "this person's own curve through " + angle.length + " points";
+    }
+
+    /** Nobody measures one torque at every angle: a curve that says so was assumed. */
+    private boolean flat() {
+        return angle.length == 2 && torque[0] == torque[1];
     }
 }

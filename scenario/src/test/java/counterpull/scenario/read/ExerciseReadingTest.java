@@ -1,10 +1,16 @@
 package counterpull.scenario.read;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import counterpull.engine.Refusal;
+import counterpull.engine.body.Action;
 import counterpull.engine.body.Joint;
+import counterpull.engine.load.DeadWeight;
+import counterpull.engine.motion.BalancedStand;
 import counterpull.engine.motion.Phase;
+import counterpull.engine.motion.StandDrive;
 import counterpull.engine.motion.WorkingRange;
 import counterpull.engine.profile.ExerciseProfile;
 import counterpull.scenario.ExerciseScenario;
@@ -201,5 +207,87 @@ class ExerciseReadingTest {
                 Code.CONTRADICTION,
                 "person.limbs.left.curves[1].from",
                 "flat curve");
+    }
+
+    @Test
+    void aMeasuredTrunkIsBothSides() {
+        String squat = Files.kind("squat.yaml").replace("  segment table:", "  trunk: 50 cm\n  segment table:");
+        ExerciseScenario scenario = Files.exercise(squat);
+        DeadWeight bar = (DeadWeight) scenario.task().exercise().resists().get(0);
+        assertThat(bar.at().at().x()).isEqualTo(0.5);
+        assertThat(scenario.task().person().limbs())
+                .allSatisfy(limb ->
+                        assertThat(limb.body().trunk().orElseThrow().length()).isEqualTo(0.5));
+    }
+
+    @Test
+    void aTableWithoutTheTrunkHasNoEndOfIt() {
+        refused(
+                Files.kind("squat.yaml").replace("dempster-winter", "de-leva-1996"),
+                Code.OUTSIDE_PUBLISHED_RANGE,
+                "resists[1].dead weight.at.along",
+                "Name another segment table");
+    }
+
+    @Test
+    void anAnkleGivesNoMoreThanThePersonsOwnLimit() {
+        String squat = Files.kind("squat.yaml");
+        String stiffer = squat.replaceFirst("dorsiflexion: \\{to: 36 deg", "dorsiflexion: {to: 20 deg");
+        assertThat(ankle(squat)).isCloseTo(Math.toRadians(36), within(1e-12));
+        assertThat(ankle(stiffer)).isCloseTo(Math.toRadians(20), within(1e-12));
+        assertThat(ankle(squat.replace("balance: 50 %", "balance: 50 %\n  ankle gives: 30 deg")))
+                .isCloseTo(Math.toRadians(30), within(1e-12));
+        assertThat(ankle(squat.replaceAll("joint limits: \\{dorsiflexion: \\{to: 36 deg}}, ", "")))
+                .isInfinite();
+    }
+
+    private static double ankle(String squat) {
+        BalancedStand stand =
+                (BalancedStand) Files.exercise(squat).task().exercise().motion();
+        return ((StandDrive.Knee) stand.drive()).ankle().limit();
+    }
+
+    @Test
+    void aFlatCurveSaysThatItIsAssumed() {
+        String source = Files.exercise()
+                .task()
+                .person()
+                .limbs()
+                .get(0)
+                .strength()
+                .of(Action.HIP_ABDUCTION)
+                .orElseThrow()
+                .source();
+        assertThat(source).contains("assumption");
+    }
+
+    @Test
+    void keysOfAnotherWayAreRefused() {
+        refused(
+                Files.kind("squat.yaml").replace("balance: 50 %", "balance: 50 %\n  knee per hip: 0.1"),
+                Code.CONTRADICTION,
+                "exercise.knee per hip",
+                "where the knee drives");
+        refused(
+                Files.kind("bench-press.yaml").replace("leads: hand", "leads: hand\n  foot direction: 90 deg"),
+                Code.CONTRADICTION,
+                "exercise.foot direction",
+                "leads with the hand");
+        refused(
+                Files.kind("pulldown-by-readings.yaml")
+                        .replace("travel: 5 cm", "angle: 5 deg")
+                        .replace("travel: 30 cm", "angle: 30 deg")
+                        .replace("travel: 50 cm", "angle: 50 deg")
+                        .replaceFirst("force by travel", "force by angle")
+                        .replace("      bottom at: 6 cm\n", ""),
+                Code.CONTRADICTION,
+                "resists[1].measured profile.force by angle",
+                "travel drives this exercise");
+    }
+
+    @Test
+    void aPathThatNoArmReachesIsRefusedWhereItIsComputed() {
+        ExerciseScenario far = Files.exercise(Files.kind("bench-press.yaml").replace("up: 55 cm", "up: 75 cm"));
+        assertThatThrownBy(() -> ExerciseProfile.of(far.task())).isInstanceOf(Refusal.class);
     }
 }
