@@ -72,6 +72,18 @@ public final class Files {
         return (PressScenario) read(List.of(Source.of("example.yaml", shipped("example.yaml"))));
     }
 
+    /** The commented example with its weight stack. */
+    public static PressScenario stackPress() {
+        return (PressScenario) read(List.of(Source.of("stack.yaml", stackPressText())));
+    }
+
+    /** Its text. */
+    public static String stackPressText() {
+        return shipped("example.yaml")
+                .replace("  # stack:", "  stack:")
+                .replace("  plates each side: [20 kg, 10 kg]\n", "");
+    }
+
     /** The commented example of any other exercise. */
     public static ExerciseScenario exercise() {
         return exercise(shipped("example-exercise.yaml"));
@@ -100,7 +112,7 @@ public final class Files {
 
     /** Every press. */
     public static Stream<PressScenario> presses() {
-        return Stream.concat(Stream.of(example()), people().map(Files::demo));
+        return Stream.concat(Stream.of(example(), stackPress()), people().map(Files::demo));
     }
 
     /** A scenario that must have no problem. */

@@ -1,12 +1,14 @@
 package counterpull.scenario.content;
 
 import counterpull.engine.load.Carriage;
+import counterpull.engine.load.StackLine;
 import counterpull.engine.motion.FootRow;
 import counterpull.engine.motion.Rail;
 import counterpull.engine.motion.SeatSetting;
 import counterpull.engine.motion.Stops;
 import counterpull.engine.profile.Sled;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The machine of a scenario.
@@ -14,10 +16,12 @@ import java.util.List;
  * @param name what the floor calls it
  * @param rail the rail
  * @param carriage carriage, counterweight, friction and rating
+ * @param stack the weight stack whose line draws hip and plate together; empty where there is none
  * @param places seats, foot rows and marks
  * @param platesGoOn how plates go on
  */
-public record Machine(String name, Rail rail, Carriage carriage, Places places, PlatesGoOn platesGoOn) {
+public record Machine(
+        String name, Rail rail, Carriage carriage, Optional<StackLine> stack, Places places, PlatesGoOn platesGoOn) {
 
     /**
      * What can be set on it.
@@ -64,6 +68,6 @@ public record Machine(String name, Rail rail, Carriage carriage, Places places, 
     public Sled sled() {
         Stops stops = new Stops(
                 places.stops().stream().mapToDouble(Double::doubleValue).toArray());
-        return new Sled(rail, carriage, stops);
+        return new Sled(rail, carriage, stops, stack);
     }
 }

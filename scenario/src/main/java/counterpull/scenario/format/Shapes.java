@@ -68,12 +68,15 @@ public final class Shapes {
             "carriage",
             "counterweight",
             "friction",
+            "stack",
             "plates at most",
             "plates go on");
     public static final Shape SEAT = Shape.of("seat", "name", "mark", "hip to plate", "hip across", "trunk direction");
     public static final Shape FOOT_ROW = Shape.of("foot row", "name", "heel");
     public static final Shape COUNTERWEIGHT = Shape.of("counterweight", "mass", "runs");
     public static final Shape FRICTION = Shape.of("friction", "constant", "coefficient", "breakaway");
+
+    public static final Shape STACK = Shape.of("weight stack", "ratio", "friction", "mass", "moving mass", "plates");
 
     public static final Shape EXERCISE = Shape.of(
             "exercise",
@@ -175,6 +178,7 @@ public final class Shapes {
                 FOOT_ROW,
                 COUNTERWEIGHT,
                 FRICTION,
+                STACK,
                 EXERCISE,
                 HIP_SHIFT,
                 PUSH,

@@ -9,6 +9,7 @@ import counterpull.engine.body.Sex;
 import counterpull.engine.choice.Goal.Straying;
 import counterpull.engine.load.Counterweight.Run;
 import counterpull.engine.load.Hang;
+import counterpull.engine.load.Loaded;
 import counterpull.engine.load.Placement;
 import counterpull.engine.motion.Flowing.Turn;
 import counterpull.engine.motion.Ride;
@@ -29,6 +30,8 @@ public final class Words {
     public static final Choices<Integer> TAPE =
             Choices.of(sense -> sense > 0 ? "rises with distance" : "falls with distance", 1, -1);
     public static final Choices<Run> RUN = Choices.of(Words::run, Run.values());
+    public static final Choices<Loaded.Plates> STACKED = Choices.of(
+            plates -> plates == Loaded.Plates.HERE ? "on the stack" : "on the carriage", Loaded.Plates.values());
     public static final Choices<PlatesGoOn> PLATES_GO_ON = Choices.of(PlatesGoOn::words, PlatesGoOn.values());
     public static final Choices<Using> LIMBS = Choices.of(Using::words, Using.values());
     public static final Choices<BodyPoint> BODY_POINT = Choices.of(BodyPoint::words, BodyPoint.values());

@@ -10,6 +10,8 @@ import static counterpull.scenario.format.Measures.TILT;
 import static counterpull.scenario.format.Measures.UP_TO_A_HUNDRED;
 
 import counterpull.engine.load.Carriage;
+import counterpull.engine.load.Loaded;
+import counterpull.engine.load.StackLine;
 import counterpull.engine.motion.FootRow;
 import counterpull.engine.motion.Rail;
 import counterpull.engine.motion.Ride;
@@ -18,6 +20,7 @@ import counterpull.scenario.content.Machine;
 import counterpull.scenario.content.Machine.Places;
 import counterpull.scenario.content.Machine.PlatesGoOn;
 import counterpull.scenario.fields.Fields;
+import counterpull.scenario.format.Measures;
 import counterpull.scenario.format.Shapes;
 import counterpull.scenario.format.Words;
 import counterpull.scenario.resist.Carriages;
@@ -37,9 +40,11 @@ final class MachineReader {
         String name = fields.text("name");
         Optional<Rail> rail = rail(fields);
         Optional<Carriage> carriage = Carriages.read(fields);
+        Optional<StackLine> stack = fields.optionalGroup("stack", Shapes.STACK).flatMap(MachineReader::stack);
         Places places = places(fields);
         PlatesGoOn platesGoOn = fields.choice("plates go on", Words.PLATES_GO_ON);
-        return fields.built(() -> new Machine(name, rail.orElseThrow(), carriage.orElseThrow(), places, platesGoOn));
+        return fields.built(
+                () -> new Machine(name, rail.orElseThrow(), carriage.orElseThrow(), stack, places, platesGoOn));
     }
 
     private static Optional<Rail> rail(Fields fields) {
@@ -48,6 +53,15 @@ final class MachineReader {
         double tilt = fields.orElse("plate tilt", TILT, 0);
         int tape = fields.choice("tape", Words.TAPE);
         return fields.built(() -> new Rail(angle, ride, tilt, tape));
+    }
+
+    private static Optional<StackLine> stack(Fields fields) {
+        double ratio = fields.required("ratio", Measures.PULLEY_RATIO);
+        double friction = fields.required("friction", Measures.LOSS);
+        double mass = fields.orElse("mass", Measures.LOAD, 0);
+        double moving = fields.orElse("moving mass", Measures.MOVING_MASS, 0);
+        Loaded.Plates plates = fields.choice("plates", Words.STACKED);
+        return fields.built(() -> new StackLine(ratio, friction, new Loaded(mass, plates), moving));
     }
 
     private static Places places(Fields fields) {

@@ -34,6 +34,7 @@ final class OnHand {
     void check(Loaded loaded, Room room, Machine machine, Bounds bounds) {
         enoughPlates(loaded.plates(), room);
         enoughRubber(loaded, room);
+        stacked(loaded.plates(), machine);
         double evenEnough = machine.platesGoOn() == PlatesGoOn.IN_PAIRS ? 0 : bounds.unevenSides();
         most(
                 loaded.plates().unevenness(),
@@ -45,6 +46,17 @@ final class OnHand {
                 machine.carriage().mostPlates(),
                 "more plates than the machine is rated for",
                 "Take some off");
+    }
+
+    private void stacked(Plates plates, Machine machine) {
+        boolean onStack = !machine.sled().platesRide();
+        if (onStack && !(plates.left().isEmpty() && plates.right().isEmpty())) {
+            problems.add(Problem.of(
+                    Code.CONTRADICTION,
+                    place,
+                    "this machine's plates are on its stack, which has no sides",
+                    "Give what is selected as \"plates in the middle\""));
+        }
     }
 
     private void enoughPlates(Plates plates, Room room) {

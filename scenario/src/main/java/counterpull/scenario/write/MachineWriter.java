@@ -1,5 +1,6 @@
 package counterpull.scenario.write;
 
+import counterpull.engine.load.StackLine;
 import counterpull.engine.motion.FootRow;
 import counterpull.engine.motion.SeatSetting;
 import counterpull.scenario.content.Machine;
@@ -23,8 +24,18 @@ final class MachineWriter {
                 .putGroups("foot rows", machine.places().rows(), MachineWriter::row)
                 .putQuantities("stops", machine.places().stops(), Dimension.LENGTH)
                 .putQuantities("racking", machine.places().racking(), Dimension.LENGTH);
-        return Carriages.write(out, machine.carriage())
-                .put("plates go on", Words.PLATES_GO_ON.word(machine.platesGoOn()));
+        Carriages.write(out, machine.carriage());
+        machine.stack().ifPresent(stack -> out.put("stack", stack(stack)));
+        return out.put("plates go on", Words.PLATES_GO_ON.word(machine.platesGoOn()));
+    }
+
+    private static Out stack(StackLine line) {
+        return new Out()
+                .put("ratio", line.ratio(), Dimension.RATIO)
+                .put("friction", line.friction(), Dimension.RATIO)
+                .put("mass", line.stack().own(), Dimension.MASS)
+                .put("moving mass", line.moving(), Dimension.MASS)
+                .put("plates", Words.STACKED.word(line.stack().plates()));
     }
 
     private static Out seat(SeatSetting seat) {

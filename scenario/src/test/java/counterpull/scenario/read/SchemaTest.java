@@ -105,6 +105,7 @@ class SchemaTest {
                 Map.entry("machine/rides", Words.RIDE),
                 Map.entry("machine/tape", Words.TAPE),
                 Map.entry("machine/plates go on", Words.PLATES_GO_ON),
+                Map.entry("weight stack/plates", Words.STACKED),
                 Map.entry("counterweight/runs", Words.RUN),
                 Map.entry("body point/on", MovingBody.PARTS),
                 Map.entry("pad/on", MovingBody.PARTS),
@@ -175,6 +176,11 @@ class SchemaTest {
     @Test
     void agreesWithTheReaderOnEverySingleChange() {
         agrees((ObjectNode) tree(ScenarioWriter.json(Files.example())), 2000);
+    }
+
+    @Test
+    void agreesWithTheReaderOnEverySingleChangeOfAPressWithAStack() {
+        agrees((ObjectNode) tree(ScenarioWriter.json(Files.stackPress())), 2000);
     }
 
     @Test
