@@ -23,7 +23,9 @@ public record PlateStack(Horn horn, String plate, double mass, int count) {
         EACH_SIDE("each side", 2),
         LEFT("on the left", 1),
         RIGHT("on the right", 1),
-        MIDDLE("in the middle", 1);
+        MIDDLE("in the middle", 1),
+        /** Chosen on a weight stack instead of put on. */
+        STACK("on the stack", 1);
 
         private final String words;
         private final int times;

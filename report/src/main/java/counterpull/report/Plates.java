@@ -35,6 +35,18 @@ public record Plates(List<PlateStack> stacks) {
         return new Plates(stacks);
     }
 
+    /** The same kilograms chosen on a weight stack. */
+    Plates onStack() {
+        return new Plates(stacks.stream()
+                .map(stack -> new PlateStack(Horn.STACK, stack.plate(), stack.mass(), stack.pieces()))
+                .toList());
+    }
+
+    /** Whether they are chosen on a weight stack. */
+    public boolean areOnStack() {
+        return !on(Horn.STACK).isEmpty();
+    }
+
     /** All together, kg. */
     public double total() {
         double sum = 0;

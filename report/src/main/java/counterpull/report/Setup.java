@@ -24,6 +24,7 @@ public record Setup(String name, PressProfile profile, Plates plates, Verdict ve
     private static final double SAME = 1e-6;
 
     public Setup {
+        plates = profile.task().sled().platesRide() ? plates : plates.onStack();
         double loaded = profile.loading().plates();
         Require.within(
                 plates.total(),
