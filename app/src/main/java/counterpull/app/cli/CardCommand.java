@@ -1,11 +1,17 @@
 package counterpull.app.cli;
 
 import counterpull.report.Findings;
+import counterpull.report.card.ExerciseCard;
 import counterpull.report.card.FloorCard;
+import counterpull.report.page.ExerciseFindings;
+import counterpull.scenario.ExerciseScenario;
+import counterpull.scenario.PressScenario;
+import counterpull.scenario.Scenario;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -38,14 +44,29 @@ final class CardCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Job job = new Job(files.name(), files.read(), units.units());
-        Findings findings = job.ofToday();
+        Scenario scenario = files.any();
+        Card card = scenario instanceof PressScenario press ? card(press) : card((ExerciseScenario) scenario);
         try (OutputStream to = Files.newOutputStream(file)) {
-            FloorCard.pdf(findings, to).forEach(spec.commandLine().getErr()::println);
+            card.write(to).forEach(spec.commandLine().getErr()::println);
         } catch (IOException e) {
             throw Unwritable.file(file, e);
         }
         spec.commandLine().getOut().println("Card written to " + file);
         return Exit.GOOD;
+    }
+
+    /** A card that is ready to be written, with the notes that come of it. */
+    private interface Card {
+        List<String> write(OutputStream to) throws IOException;
+    }
+
+    private Card card(PressScenario scenario) {
+        Findings findings = new Job(files.name(), scenario, units.units()).ofToday();
+        return to -> FloorCard.pdf(findings, to);
+    }
+
+    private Card card(ExerciseScenario scenario) {
+        ExerciseFindings findings = ExerciseJob.findings(files.name(), scenario, units.units());
+        return to -> ExerciseCard.pdf(findings, to);
     }
 }

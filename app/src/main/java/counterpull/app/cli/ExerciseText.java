@@ -24,6 +24,10 @@ record ExerciseText(ExerciseScenario scenario, ExerciseProfile profile, TextChoi
                     ExerciseTables.summary(profile, limb, Phase.LIFTING).only(rows), shown.units(), shown.width()));
         }
         Output.say(text, words.hardest());
+        String weights = ChallengeWords.weights(profile.task(), shown.units());
+        if (!weights.isEmpty()) {
+            Output.say(text, weights);
+        }
         words.joints().forEach(sentence -> Output.say(text, sentence));
         words.unknown().forEach(sentence -> Output.say(text, sentence));
         if (detailed) {

@@ -1,8 +1,5 @@
 package counterpull.app.cli;
 
-import counterpull.engine.profile.ExerciseProfile;
-import counterpull.report.Heading;
-import counterpull.report.page.ExerciseFindings;
 import counterpull.report.page.ExercisePage;
 import counterpull.report.page.ReportWriter;
 import counterpull.scenario.ExerciseScenario;
@@ -11,7 +8,6 @@ import counterpull.scenario.Scenario;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -61,8 +57,6 @@ final class ReportCommand implements Callable<Integer> {
     }
 
     private String page(ExerciseScenario scenario) {
-        ExerciseProfile profile = ScenarioFiles.computed(() -> ExerciseProfile.of(scenario.task()));
-        Heading heading = new Heading(files.name(), scenario.client().name(), "", LocalDate.now(), Program.version());
-        return ExercisePage.html(new ExerciseFindings(heading, scenario, profile, units.units()));
+        return ExercisePage.html(ExerciseJob.findings(files.name(), scenario, units.units()));
     }
 }

@@ -15,12 +15,13 @@ import counterpull.scenario.units.Units;
  * @param units what the reader reads
  */
 public record ExerciseFindings(Heading heading, ExerciseScenario scenario, ExerciseProfile profile, Units units) {
-    UnitSet unitSet() {
+    /** The units of numbers in tables and sentences. */
+    public UnitSet unitSet() {
         return UnitSet.of(units);
     }
 
     /** What the exercise is called: by its author, else by its file. */
-    String name() {
+    public String name() {
         return scenario.about().map(about -> about.name()).orElse(heading.scenario());
     }
 }

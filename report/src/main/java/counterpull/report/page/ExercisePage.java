@@ -60,6 +60,10 @@ public final class ExercisePage {
         html.put("p.loud", words.headline());
         findings.scenario().about().ifPresent(about -> html.put("p.lead", about.what()));
         html.put("p.lead", words.hardest());
+        String weights = ChallengeWords.weights(profile.task(), paper.unitSet());
+        if (!weights.isEmpty()) {
+            html.put("p.lead", weights);
+        }
         html.open("ul");
         words.joints().forEach(sentence -> html.put("li", sentence));
         html.close();

@@ -3,8 +3,10 @@ package counterpull.report.words;
 import counterpull.engine.body.Joint;
 import counterpull.engine.motion.Phase;
 import counterpull.engine.profile.Challenge;
+import counterpull.engine.profile.ExerciseTask;
 import counterpull.engine.profile.LimbProfile;
 import counterpull.engine.profile.Limiting;
+import counterpull.engine.profile.LoadForEffort;
 import counterpull.engine.profile.Profile;
 import counterpull.report.table.Decimals;
 import counterpull.report.table.Measure;
@@ -33,6 +35,12 @@ public final class ChallengeWords {
         return name + " from "
                 + SetupWords.trimmed(measure, profile.driving(0), units) + " to "
                 + SetupWords.trimmed(measure, profile.driving(profile.positions() - 1), units);
+    }
+
+    /** "42°". */
+    public String place(int position) {
+        Measure measure = profile.driver().isPresent() ? Measure.ANGLE : Measure.LENGTH;
+        return SetupWords.trimmed(measure, profile.driving(position), units);
     }
 
     /** "knee flexion 42°". */
@@ -95,6 +103,21 @@ public final class ChallengeWords {
                         + Measure.EFFORT.words(band.high(), units) + " within the strength's 90\u00A0% band)")
                 .findFirst()
                 .orElse("");
+    }
+
+    /** Which chosen weights bring the hardest place to plain shares of what the person has; empty where none can be said. */
+    public static String weights(ExerciseTask task, UnitSet units) {
+        List<String> words = new ArrayList<>();
+        for (double effort : new double[] {0.5, 0.65, 0.8, 1}) {
+            LoadForEffort.most(task, effort)
+                    .ifPresent(mass -> words.add(Measure.EFFORT.words(effort, units) + " at "
+                            + Decimals.fixed(Measure.MASS.in(units).from(mass), 1) + "\u00A0"
+                            + Measure.MASS.in(units).unit()));
+        }
+        return words.isEmpty()
+                ? ""
+                : "Chosen weight that brings the hardest place to a share of what it has: " + String.join(", ", words)
+                        + "; as sure as the strength behind it.";
     }
 
     /** A sentence for each joint: where it is asked most while lifting, how much, of which action. */
