@@ -23,7 +23,8 @@ public record PlateStack(Horn horn, String plate, double mass, int count) {
         EACH_SIDE("each side", 2),
         LEFT("on the left", 1),
         RIGHT("on the right", 1),
-        MIDDLE("in the middle", 1);
+        MIDDLE("in the middle", 1),
+        STACK("on the stack", 1);
 
         private final String words;
         private final int times;

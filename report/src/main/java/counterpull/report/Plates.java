@@ -35,6 +35,16 @@ public record Plates(List<PlateStack> stacks) {
         return new Plates(stacks);
     }
 
+    /** The same on the machine's weight stack instead of a middle horn. */
+    Plates onStack() {
+        List<PlateStack> moved = new ArrayList<>();
+        for (PlateStack stack : stacks) {
+            Horn horn = stack.horn() == Horn.MIDDLE ? Horn.STACK : stack.horn();
+            moved.add(new PlateStack(horn, stack.plate(), stack.mass(), stack.count()));
+        }
+        return new Plates(moved);
+    }
+
     /** All together, kg. */
     public double total() {
         double sum = 0;

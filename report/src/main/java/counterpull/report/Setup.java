@@ -39,10 +39,11 @@ public record Setup(String name, PressProfile profile, Plates plates, Verdict ve
 
     private static Setup of(String name, Candidate candidate, PressProfile profile, PressScenario scenario) {
         Kit kit = scenario.kit();
+        Plates plates = Plates.of(kit.plates(), candidate.plates().counts(), kit.platesAtOnce());
         return new Setup(
                 name,
                 profile,
-                Plates.of(kit.plates(), candidate.plates().counts(), kit.platesAtOnce()),
+                scenario.machine().sled().platesRide() ? plates : plates.onStack(),
                 candidate.verdict(),
                 SafeOrder.of(candidate, scenario.racking(), kit));
     }
