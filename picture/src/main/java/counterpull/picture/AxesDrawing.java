@@ -5,6 +5,7 @@ import counterpull.engine.planar.Vec;
 /** Draws a chart's frame: grid, zero line, value ticks, and the two tick rows along the range. */
 final class AxesDrawing {
     private static final double WORDS_ROOM = 42;
+    private static final double DEGREES_ROOM = 34;
     private final Svg svg;
     private final Plot plot;
     private final View view;
@@ -43,16 +44,23 @@ final class AxesDrawing {
         Unit unit = range.coordinate().unit(view.wording());
         double low = unit.of(Math.min(range.bottom(), range.top()));
         double high = unit.of(Math.max(range.bottom(), range.top()));
-        Ticks ticks = Ticks.within(low, high, Math.max(3, (int) (plot.frame().width() / WORDS_ROOM)));
+        Ticks ticks = Ticks.within(low, high, Math.max(3, (int) (plot.frame().width() / DEGREES_ROOM)));
         double y = plot.frame().bottom();
         svg.line(new Vec(plot.frame().left(), y), new Vec(plot.frame().right(), y), Pen.of(Ink.INK, 1.1));
         for (int i = 0; i < ticks.count(); i++) {
             double x = plot.x(ticks.at(i) * unit.size());
             svg.line(new Vec(x, y), new Vec(x, y + 4), Pen.of(Ink.INK, 1));
             String degrees = range.coordinate().kind() == Coordinate.Kind.ANGLE ? unit.symbol() : "";
-            svg.text(new Vec(x, y + 17), ticks.label(i) + degrees, middle(Ink.INK));
+            number(x, y + 17, ticks.label(i) + degrees);
         }
         name(range.coordinate(), unit, y + 17);
+    }
+
+    // the last one stays clear of the axis's name
+    private void number(double x, double baseline, String words) {
+        double half = TextSize.width(words, middle(Ink.INK)) / 2;
+        double most = plot.frame().right() + 11 - half;
+        svg.text(new Vec(Math.min(x, most), baseline), words, middle(Ink.INK));
     }
 
     private void name(Coordinate coordinate, Unit unit, double baseline) {

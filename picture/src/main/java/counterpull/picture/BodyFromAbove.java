@@ -4,16 +4,25 @@ import counterpull.engine.planar.Vec;
 import java.util.ArrayList;
 import java.util.List;
 
-/** A person seen from above, in the axes of a left arm whose upper arm hangs upright: shoulders, head, and the forearm that turns. */
+/**
+ * A person seen along the trunk from the head, in the axes of a left arm whose upper arm lies along it: shoulders, head, and the forearm
+ * that turns. In a level plane somebody who stands or sits, seen from above; in an upright one somebody who lies on the side.
+ */
 final class BodyFromAbove implements WholeBody {
     private static final double SHOULDER_FROM_MIDDLE = 0.110;
     private static final double HEAD = 0.052;
     private final Limbwork work;
     private final Build build;
+    private final double gravity;
 
-    BodyFromAbove(Limbwork work, Build build) {
+    BodyFromAbove(Limbwork work, Build build, double gravity) {
         this.work = work;
         this.build = build;
+        this.gravity = gravity;
+    }
+
+    private boolean lies() {
+        return gravity > 0;
     }
 
     private Vec ahead() {
@@ -41,6 +50,9 @@ final class BodyFromAbove implements WholeBody {
         Vec across = ahead().left().times(build.share(SHOULDER_FROM_MIDDLE));
         double chest = BodyPieces.chest(build);
         sheet.link(middle().minus(across), middle().plus(across), chest * 0.85, chest * 0.85, Sheet.Look.REST);
+        if (lies()) {
+            bench(sheet);
+        }
         Vec face = middle().plus(ahead().times(build.share(HEAD * 0.3)));
         Vec nose = face.plus(ahead().times(build.share(HEAD + 0.016)));
         Vec cheek = ahead().left().times(build.share(0.013));
@@ -51,6 +63,16 @@ final class BodyFromAbove implements WholeBody {
                 .line(sheet.see(root.minus(cheek)));
         sheet.svg().path(wedge, Fill.of(Ink.BODY), Pen.of(Ink.QUIET, 1));
         sheet.svg().circle(sheet.see(face), sheet.px(build.share(HEAD)), Fill.of(Ink.BODY), Pen.of(Ink.QUIET, 1));
+    }
+
+    // level, under the lowest point of the shoulders
+    private void bench(Sheet sheet) {
+        Vec across = ahead().left().times(build.share(SHOULDER_FROM_MIDDLE));
+        double low = middle().y() - Math.abs(across.y()) - BodyPieces.chest(build) * 0.85;
+        double half = build.share(0.16);
+        Vec a = sheet.see(new Vec(middle().x() - half, low));
+        Vec b = sheet.see(new Vec(middle().x() + half, low));
+        Support.line(sheet, a, b);
     }
 
     @Override
@@ -65,6 +87,6 @@ final class BodyFromAbove implements WholeBody {
 
     @Override
     public String seenFrom() {
-        return "level plane, seen from above";
+        return lies() ? "seen from the head" : "level plane, seen from above";
     }
 }

@@ -84,6 +84,9 @@ final class BodyFromFront implements WholeBody {
             stub(sheet, pelvis().plus(hips));
         }
         trunk(sheet);
+        if (!Rest.upright(work.before())) {
+            Support.under(sheet, pelvis().minus(up().times(0.1)), chest(), build.share(SHOULDER_FROM_MIDDLE + 0.045));
+        }
     }
 
     private void arm(Sheet sheet, Vec shoulder) {

@@ -98,7 +98,7 @@ final class ChartDrawing {
     }
 
     private void label(Layer.Curve curve) {
-        int last = curve.series().lastKnown();
+        int last = curve.series().endKnown(plot.range().sense());
         if (last >= 0 && !curve.label().isEmpty()) {
             LabelColumn.Rank rank = curve.look().stroke().fine ? LabelColumn.Rank.SECOND : LabelColumn.Rank.FIRST;
             column.add(

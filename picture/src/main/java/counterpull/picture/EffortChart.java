@@ -80,7 +80,7 @@ public final class EffortChart {
         for (Joint joint : profile.joints()) {
             joint(layers, sampled, joint);
         }
-        String title = "Effort along the range (area: 90\u2009% band, lifting)";
+        String title = "Effort (area: 90\u2009% band, lifting)";
         return new Chart(title, Chart.Measure.EFFORT, Range.of(profile), layers, OptionalInt.empty());
     }
 

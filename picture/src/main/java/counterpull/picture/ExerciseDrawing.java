@@ -67,7 +67,7 @@ final class ExerciseDrawing {
 
     private Scene scene(Box picture) {
         double side = view.size().small() ? 20 : 44;
-        Box room = new Box(side, 50, picture.width() - 2 * side, picture.height() - 50 - side);
+        Box room = new Box(side, 50, picture.width() - 2 * side, picture.height() - 50 - Math.max(side, 38));
         Camera camera = Camera.holding(extent(), WholeBody.sight(limb), room, 0);
         Box inner = new Box(6, 6, picture.width() - 12, picture.height() - 12);
         Svg svg = new Svg(view, "Person and load, " + words());

@@ -47,17 +47,13 @@ record LeverSketch(LeverFrame frame, List<Horn> horns, double plates) implements
 
     @Override
     public void behind(Scene scene) {
-        LeverPath lever = frame.over(scene.work().path());
-        for (Horn horn : horns) {
-            Vec at = horn(lever, horn, scene.position());
-            scene.sheet().link(frame.pivot(), at, 0.012, 0.010, Sheet.Look.STEEL);
-            new Ironwork(scene).disc(at, horn.load().mass(plates), horn.name());
-        }
+        // all of a lever stands in front
     }
 
     @Override
     public void front(Scene scene) {
         LeverPath lever = frame.over(scene.work().path());
+        horns(scene, lever);
         Vec pad = pad(lever, scene.position());
         scene.sheet().link(frame.pivot(), pad, 0.014, 0.010, Sheet.Look.STEEL);
         Vec seen = scene.see(pad);
@@ -67,5 +63,13 @@ record LeverSketch(LeverFrame frame, List<Horn> horns, double plates) implements
         iron.pivot(frame.pivot());
         iron.place(frame.pivot());
         scene.words().askIfRoomy(scene.see(frame.pivot()), new Vec(0, 1), "pivot", Lettering.small(Ink.QUIET));
+    }
+
+    private void horns(Scene scene, LeverPath lever) {
+        for (Horn horn : horns) {
+            Vec at = horn(lever, horn, scene.position());
+            scene.sheet().link(frame.pivot(), at, 0.012, 0.010, Sheet.Look.STEEL);
+            new Ironwork(scene).disc(at, horn.load().mass(plates), horn.name());
+        }
     }
 }

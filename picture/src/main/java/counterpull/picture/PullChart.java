@@ -27,7 +27,7 @@ public final class PullChart {
             List<Layer> layers = layers(new Sampled(profile), hits, kind);
             if (!layers.isEmpty()) {
                 boolean force = kind == Hit.Kind.FORCE;
-                String title = (force ? "What pulls, " : "What turns, ") + side;
+                String title = (force ? "What pulls on the " : "What turns the ") + side + " limb";
                 Chart.Measure measure = force ? Chart.Measure.PULL : Chart.Measure.COUPLE;
                 charts.add(new Chart(title, measure, Range.of(profile), layers, OptionalInt.empty()));
             }

@@ -56,7 +56,7 @@ public final class Range {
 
     /** The same range made wide enough to hold another one too; marks stay this one's. */
     public Range holding(Range other) {
-        double sense = Math.signum(top() - bottom());
+        double sense = sense();
         double from = sense * Math.min(sense * bottom(), sense * other.bottom());
         double to = sense * Math.max(sense * top(), sense * other.top());
         return new Range(coordinate, at, marks, from, to);
@@ -69,6 +69,11 @@ public final class Range {
 
     Coordinate coordinate() {
         return coordinate;
+    }
+
+    /** +1 where the coordinate rises from left to right, else −1. */
+    double sense() {
+        return Math.signum(top() - bottom());
     }
 
     double bottom() {

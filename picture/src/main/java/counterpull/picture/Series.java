@@ -49,12 +49,16 @@ public final class Series {
         return false;
     }
 
-    /** The last point with a value, or −1. */
-    int lastKnown() {
-        int i = y.length - 1;
-        while (i >= 0 && !known(i)) {
-            i--;
+    /** Of the first and the last point with a value the one farther along the chart, or −1. */
+    int endKnown(double sense) {
+        int last = y.length - 1;
+        while (last >= 0 && !known(last)) {
+            last--;
         }
-        return i;
+        int first = 0;
+        while (first < last && !known(first)) {
+            first++;
+        }
+        return last >= 0 && sense * x[first] > sense * x[last] ? first : last;
     }
 }

@@ -82,8 +82,12 @@ public final class SideBySide {
             String words = "equal at " + Wording.metric().angle().say(crossing.angle());
             layers.add(new Layer.Mark(crossing.angle(), crossing.value(), words));
         }
-        String title = Words.sentence(joint.words()) + ", " + quantity.words + " side by side, " + phase.words();
-        return new Chart(title, quantity.measure, range(), layers, OptionalInt.empty());
+        return new Chart(title(), quantity.measure, range(), layers, OptionalInt.empty());
+    }
+
+    private String title() {
+        String what = quantity == Quantity.KNEECAP_STRESS ? quantity.words : joint.words() + ": " + quantity.words;
+        return Words.sentence(what) + ", " + phase.words();
     }
 
     private void beyondPublished(List<Layer> layers) {
@@ -140,17 +144,40 @@ public final class SideBySide {
         return sense < 0 ? Range.between(angle, high, low) : Range.between(angle, low, high);
     }
 
-    /** Where two of them ask the same, by pair in the order given, larger angles of a pair first. */
+    /** Where two of them ask the same of the same action, by pair in the order given, larger angles of a pair first. */
     public List<Crossing> crossings() {
         List<Crossing> found = new ArrayList<>();
         for (int a = 0; a < compared.size(); a++) {
             for (int b = a + 1; b < compared.size(); b++) {
                 if (computed(a) && computed(b)) {
-                    found.addAll(new Crossings(series(a), series(b))
-                            .between(compared.get(a).name(), compared.get(b).name()));
+                    found.addAll(crossings(a, b));
                 }
             }
         }
         return found;
+    }
+
+    private List<Crossing> crossings(int a, int b) {
+        List<Crossing> found = new ArrayList<>();
+        for (int sense : new int[] {1, -1}) {
+            Crossings crossings = new Crossings(asking(a, sense), asking(b, sense));
+            found.addAll(
+                    crossings.between(compared.get(a).name(), compared.get(b).name()));
+        }
+        return found;
+    }
+
+    // only where the joint's named action is asked for, or only where its opposite is: equal efforts of two actions say
+    // nothing
+    private Series asking(int k, int sense) {
+        LimbProfile limb = compared.get(k).limb();
+        Series all = series(k);
+        double[] angle = new double[all.size()];
+        double[] value = new double[all.size()];
+        for (int i = 0; i < angle.length; i++) {
+            angle[i] = all.x(i);
+            value[i] = limb.torque(joint, phase, i) * sense > 0 ? all.y(i) : Double.NaN;
+        }
+        return new Series(angle, value);
     }
 }

@@ -3,6 +3,7 @@ package counterpull.picture;
 import counterpull.engine.load.FixedPoint;
 import counterpull.engine.load.LineEnd;
 import counterpull.engine.load.OnBody;
+import counterpull.engine.load.OnGuidedMass;
 import counterpull.engine.load.StretchLine;
 import counterpull.engine.load.StretchSeries;
 import counterpull.engine.planar.Vec;
@@ -42,6 +43,7 @@ record StretchSketch(StretchLine line) implements Sketch {
                 scene.sheet().line(points.get(k - 1), points.get(k), Pen.of(Ink.RUBBER, 3.2));
             }
         }
+        hook(scene, points);
         ends(scene, points);
         for (LineEnd end : List.of(line.from(), line.to())) {
             if (end instanceof FixedPoint fixed) {
@@ -90,6 +92,18 @@ record StretchSketch(StretchLine line) implements Sketch {
         }
         for (int k = 1; k < points.size() - 1; k++) {
             new Ironwork(scene).pulley(points.get(k));
+        }
+    }
+
+    // a hook beside a bar on rails is held by it
+    private void hook(Scene scene, List<Vec> points) {
+        Vec[] at = {points.get(0), points.get(points.size() - 1)};
+        LineEnd[] ends = {line.from(), line.to()};
+        for (int k = 0; k < ends.length; k++) {
+            if (ends[k] instanceof OnGuidedMass on) {
+                Vec bar = scene.work().point(on.frame().at(), scene.position());
+                scene.sheet().link(bar, at[k], 0.008, 0.008, Sheet.Look.STEEL);
+            }
         }
     }
 

@@ -34,7 +34,7 @@ interface WholeBody {
     static WholeBody of(ExerciseLimb limb, Limbwork work, Build build, double gravity) {
         Joint fixed = work.fixed();
         if (fixed == Joint.SHOULDER_TURNING) {
-            return new BodyFromAbove(work, build);
+            return new BodyFromAbove(work, build, gravity);
         }
         if (fixed == Joint.HIP_SIDEWAYS || fixed == Joint.SHOULDER_SIDEWAYS) {
             return new BodyFromFront(work, build, limb.limb().leg());

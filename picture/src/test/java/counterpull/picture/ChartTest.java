@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import counterpull.engine.body.Joint;
 import counterpull.engine.motion.Phase;
+import counterpull.engine.profile.ExerciseProfile;
 import counterpull.engine.profile.PressProfile;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -31,7 +32,66 @@ class ChartTest {
         all.add(ForceChart.of(both, Phase.HELD));
         all.add(StressChart.of(plain, 0));
         all.add(ComparisonChart.of(plain, both, Setups.goal()));
+        Workouts.all().values().forEach(profile -> exercise(all, profile));
+        sideBySide(all);
         return all;
+    }
+
+    private static void exercise(List<Chart> all, ExerciseProfile profile) {
+        all.add(EffortChart.of(profile));
+        for (Joint joint : profile.joints()) {
+            all.add(TorqueChart.of(profile, 0, joint));
+        }
+        all.addAll(PullChart.of(profile, 0));
+        if (StressChart.tells(profile)) {
+            all.add(StressChart.of(profile, 0));
+        }
+    }
+
+    private static void sideBySide(List<Chart> all) {
+        List<Compared> knees = List.of(
+                new Compared(
+                        "knee extension with an ankle cuff",
+                        Workouts.cuff().limbs().get(0)),
+                new Compared("press", Setups.plain().limbs().get(0)),
+                new Compared("squat", Workouts.squat().limbs().get(0)),
+                new Compared("knee curl", Workouts.camCurl().limbs().get(0)));
+        for (SideBySide.Quantity quantity : SideBySide.Quantity.values()) {
+            for (Phase phase : Phase.values()) {
+                all.add(SideBySide.of(Joint.KNEE, quantity, phase, knees).chart());
+            }
+        }
+    }
+
+    @Test
+    void theAxisNamesTheDrivingCoordinate() {
+        assertThat(EffortChart.of(Workouts.curl()).svg(View.light(Size.CHART)))
+                .contains(">elbow flexion<")
+                .doesNotContain("mark,");
+        assertThat(EffortChart.of(Workouts.row()).svg(View.light(Size.CHART))).contains("travel along");
+        assertThat(EffortChart.of(Setups.plain()).svg(View.light(Size.CHART))).contains("mark, cm");
+    }
+
+    @Test
+    void aRangeThatRisesRunsFromBottomAtTheLeft() {
+        Range range = Range.of(Workouts.curl());
+        assertThat(range.bottom()).isLessThan(range.top());
+        Range wider = range.holding(Range.of(Workouts.slantedCurl()));
+        assertThat(Math.toDegrees(wider.bottom())).isCloseTo(10, within(1e-9));
+        assertThat(Math.toDegrees(wider.top())).isCloseTo(135, within(1e-9));
+        Plot plot = new Plot(new Box(0, 0, 100, 100), range, Ticks.covering(0, 1, 3), new Unit("N", 1, 0));
+        assertThat(plot.x(range.bottom())).isEqualTo(0);
+        assertThat(plot.x(range.top())).isEqualTo(100);
+    }
+
+    @Test
+    void pullsAreThoseOfTheResult() {
+        ExerciseProfile bench = Workouts.benchPress();
+        Layer.Curve barHeld =
+                (Layer.Curve) PullChart.of(bench, 0).get(0).layers().get(1);
+        // half of 40 kg on each limb; held there is no inertia
+        assertThat(barHeld.series().y(30)).isCloseTo(20 * 9.80665, within(1e-9));
+        assertThat(PullChart.of(Workouts.slantedCurl(), 0).get(0).measure()).isEqualTo(Chart.Measure.COUPLE);
     }
 
     @Test

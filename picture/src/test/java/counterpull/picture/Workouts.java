@@ -16,6 +16,7 @@ import counterpull.engine.load.DeadWeight;
 import counterpull.engine.load.ElasticLine;
 import counterpull.engine.load.FixedPoint;
 import counterpull.engine.load.Friction;
+import counterpull.engine.load.Guide;
 import counterpull.engine.load.GuidedMass;
 import counterpull.engine.load.HangingChain;
 import counterpull.engine.load.Horn;
@@ -25,7 +26,9 @@ import counterpull.engine.load.LeverFrame;
 import counterpull.engine.load.Loaded;
 import counterpull.engine.load.MeasuredProfile;
 import counterpull.engine.load.OnBody;
+import counterpull.engine.load.OnGuidedMass;
 import counterpull.engine.load.OnLever;
+import counterpull.engine.load.RailFrame;
 import counterpull.engine.load.Resistance;
 import counterpull.engine.load.RollerPad;
 import counterpull.engine.load.StackLine;
@@ -207,6 +210,15 @@ final class Workouts {
                 tubing("tube 3", new LineEndPair(post(-0.55, 0.25), new OnBody(hand(0), 0))));
     }
 
+    /** Lying on the side: the forearm turns in an upright plane. */
+    static ExerciseProfile turningOnTheSide() {
+        return one(
+                Side.LEFT,
+                degrees(-45, 40),
+                hinge(Joint.SHOULDER_TURNING, 0),
+                new DeadWeight("dumbbell", hand(0), Loaded.always(2)));
+    }
+
     static ExerciseProfile benchPress() {
         Motion motion =
                 new StraightPath(new Reach.Hand(Optional.empty()), rad(180), new Vec(0.02, 0.12), new Vec(0.02, 0.5));
@@ -237,6 +249,24 @@ final class Workouts {
         Carriage carriage = new Carriage(20, Counterweight.none(), new Friction(10, 0.02, 0), 200);
         return both(
                 metres(0, 0.4), motion, new GuidedMass("bar on rails", wrist(), rad(90), carriage, Loaded.Plates.HERE));
+    }
+
+    /** A bar on slanted rails that a tube pulls down over a guide at the floor. */
+    static ExerciseProfile slantedRailPress() {
+        Motion motion =
+                new StraightPath(new Reach.Hand(Optional.empty()), rad(120), new Vec(0.16, 0.10), new Vec(0.08, 0.48));
+        Carriage carriage = new Carriage(12, Counterweight.none(), new Friction(5, 0, 0), 200);
+        GuidedMass bar = new GuidedMass("bar on rails", wrist(), rad(100), carriage, Loaded.Plates.HERE);
+        Rubber rubber = new Rubber("tube 9", 0.60, new LinearLaw(90), new LossFraction(0.1), 3, 0, 0);
+        StretchLine tube = new StretchLine(
+                "tube 9",
+                rubber,
+                ElasticLine.Pieces.one(),
+                0.3,
+                post(0.75, -0.5),
+                new OnGuidedMass("hook", new RailFrame(wrist(), rad(100)), new Vec(0.16, 0.05), 0),
+                List.of(new Guide("floor pulley", new Vec(0.20, -0.55), 0, 0.05)));
+        return both(metres(0, 0.35), motion, bar, tube);
     }
 
     static ExerciseProfile sidePress() {
@@ -293,9 +323,11 @@ final class Workouts {
         all.put("side-raise", sideRaise());
         all.put("turning-left", turning(Side.LEFT));
         all.put("turning-right", turning(Side.RIGHT));
+        all.put("turning-on-the-side", turningOnTheSide());
         all.put("bench", benchPress());
         all.put("row", row());
         all.put("rail-press", railPress());
+        all.put("slanted-rail", slantedRailPress());
         all.put("side-press", sidePress());
         all.put("squat", squat());
         all.put("deadlift", deadlift());

@@ -137,7 +137,7 @@ class CommandLineTest {
     void whyRefusesAnAngleWithoutAUnit() {
         Ran ran = Ran.with("why", "--knee", "60", DEMO + "plover.yaml", DEMO + "room.yaml");
         assertThat(ran.code()).isEqualTo(Exit.BAD_INPUT);
-        assertThat(ran.err()).contains("--knee").contains("75 deg");
+        assertThat(ran.err()).contains("--at").contains("75 deg");
     }
 
     @Test

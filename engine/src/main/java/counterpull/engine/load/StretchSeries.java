@@ -16,6 +16,8 @@ import java.util.List;
  * per strand. Looseness = L₀ + w − P, positive loose, negative pre-stretched. Read-only once made.
  */
 public final class StretchSeries {
+    // points that keep their distance have a slope of some 1e-16, whose sign must not decide whether the line shortens
+    private static final double STANDSTILL = 1e-12;
     private final StretchLine line;
     private final Course course;
     private final PointTrack from;
@@ -78,8 +80,12 @@ public final class StretchSeries {
         path[i] = straight ? near : near + between + far;
         fromEnd.add(towardFirst);
         toEnd.add(towardLast);
-        runOut[i] = -towardLast.dot(to.slope(i));
-        growth[i] = runOut[i] - towardFirst.dot(from.slope(i));
+        runOut[i] = running(-towardLast.dot(to.slope(i)));
+        growth[i] = running(runOut[i] - towardFirst.dot(from.slope(i)));
+    }
+
+    private static double running(double slope) {
+        return Math.abs(slope) < STANDSTILL ? 0 : slope;
     }
 
     /** How far to the side the next point of the line lies from one of its ends, m. */

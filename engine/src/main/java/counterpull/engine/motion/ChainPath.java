@@ -1,5 +1,6 @@
 package counterpull.engine.motion;
 
+import counterpull.engine.Require;
 import counterpull.engine.body.Joint;
 import counterpull.engine.planar.Angles;
 import counterpull.engine.planar.Chain;
@@ -161,8 +162,10 @@ public final class ChainPath implements LimbPath {
         return at;
     }
 
-    /** The track of a point of the body. */
+    /** The track of a point of the body; refused for a point on a segment that the chain does not have. */
     public PointTrack track(BodyPoint point) {
+        Require.Limits inChain = new Require.Limits(0, segments() - 1.0);
+        Require.within(point.segment(), inChain, "segment of " + point.name(), "");
         PointTrack track = new PointTrack(positions());
         for (int i = 0; i < positions(); i++) {
             Walk walk = new Walk();

@@ -72,6 +72,22 @@ class StretchLineTest {
         return new Rubber("r", 0.5, LinearLaw.ofStiffness(200, 0.5), new LossFraction(loss), 2, 0, 0);
     }
 
+    /** Both ends on one segment: the line keeps its length, whatever the rounding of its slope says. */
+    @Test
+    void aLineThatKeepsItsLengthLosesNothing() {
+        ChainPath elbow = HeldLimb.elbow(15, 125, 41);
+        OnBody from = new OnBody(new BodyPoint("from", 0, new Vec(0.0866, 0.1498)), 0);
+        OnBody to = new OnBody(new BodyPoint("to", 0, new Vec(0.6, 0.0107)), 0);
+        StretchSeries series =
+                new StretchLine("line", rubber(0.1), ElasticLine.Pieces.one(), 0, from, to, List.of()).over(elbow);
+        for (int i = 0; i < elbow.positions(); i++) {
+            for (Phase phase : Phase.values()) {
+                double held = series.tension(Phase.HELD, 0);
+                assertThat(series.tension(phase, i)).isPositive().isCloseTo(held, within(ROUNDING));
+            }
+        }
+    }
+
     private static ChainPath limb() {
         return new RandomLimb(3).next();
     }
