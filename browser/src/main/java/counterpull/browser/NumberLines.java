@@ -2,6 +2,9 @@ package counterpull.browser;
 
 import counterpull.engine.body.Joint;
 import counterpull.engine.motion.Phase;
+import counterpull.engine.profile.ExerciseLimb;
+import counterpull.engine.profile.ExerciseProfile;
+import counterpull.engine.profile.LimbProfile;
 import counterpull.engine.profile.PressLimb;
 import counterpull.engine.profile.PressProfile;
 import java.util.ArrayList;
@@ -26,11 +29,29 @@ final class NumberLines {
         add(heading + ", moving over held", profile.turnaround().movingOverHeld());
     }
 
+    void add(String heading, ExerciseProfile profile) {
+        for (Phase phase : Phase.values()) {
+            for (int i = 0; i < profile.positions(); i++) {
+                String place = heading + ", " + phase.words() + ", " + i;
+                for (ExerciseLimb limb : profile.limbs()) {
+                    for (int pull = 0; pull < limb.pulls().size(); pull++) {
+                        add(place + ", pull " + pull, limb.size(pull, phase, i));
+                    }
+                    joints(place + ", " + limb.side().words(), limb, phase, i);
+                }
+            }
+        }
+    }
+
     private void limb(String place, PressLimb limb, Phase phase, int i) {
         String whose = place + ", " + limb.side().words();
         add(whose + ", push angle", limb.pushAngle(phase, i));
         add(whose + ", kneecap stress", limb.kneecapStress(phase, i));
-        for (Joint joint : Joint.LEG) {
+        joints(whose, limb, phase, i);
+    }
+
+    private void joints(String whose, LimbProfile limb, Phase phase, int i) {
+        for (Joint joint : limb.joints()) {
             String name = whose + " " + joint.words();
             add(name + " angle", limb.angle(joint, i));
             add(name + " torque", limb.torque(joint, phase, i));

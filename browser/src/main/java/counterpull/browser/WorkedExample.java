@@ -40,26 +40,27 @@ import counterpull.engine.strength.Physique;
 import java.util.List;
 
 /**
- * The rail press of the worked examples B and C with published strength, run wherever this class runs: every number of its
- * profile as a line "name, tab, value". Run as JavaScript and on the JVM, the lines must agree.
+ * The rail press of the worked examples B and C and the exercises of {@link WorkedExercises}, with published strength, run wherever
+ * this class runs: every number of their profiles as a line "name, tab, value". Run as JavaScript and on the JVM, the lines must agree.
  */
 public final class WorkedExample {
     private static final int POSITIONS = 41;
 
     private WorkedExample() {}
 
-    /** Prints every number of two ways of pushing. */
+    /** Prints every number. */
     public static void main(String[] arguments) {
         for (String line : lines()) {
             System.out.println(line);
         }
     }
 
-    /** Every number: straight along the rail, then the way that takes least effort. */
+    /** Every number: a push straight along the rail, one that takes least effort, then the exercises. */
     public static List<String> lines() {
         NumberLines lines = new NumberLines();
         lines.add("straight", profile(new Push.Angled(0)));
         lines.add("least effort", profile(new Push.LeastEffort(Angles.radians(-15), Angles.radians(15))));
+        WorkedExercises.add(lines);
         return lines.all();
     }
 

@@ -8,6 +8,10 @@ final class SledDrawing {
     private static final Pen EDGE = Pen.of(Ink.INK, 1);
     private static final Sheet.Look STEEL = Sheet.Look.STEEL;
     private static final double RAIL_HALF = 0.012;
+    private static final double STACK_HALF = 0.08;
+    private static final double STACK_TALL = 0.45;
+    private static final double STACK_TOWER = 1.1;
+    private static final double STACK_RISE = 0.25;
     private final Stage stage;
     private final SledShape shape;
 
@@ -114,7 +118,31 @@ final class SledDrawing {
         for (Vec roller : new Vec[] {front, rear}) {
             stage.svg().circle(stage.see(roller), stage.px(0.024), Fill.of(Ink.PAPER), EDGE);
         }
-        discs(position);
+        if (stage.figure().profile().task().sled().platesRide()) {
+            discs(position);
+        } else {
+            stack(position);
+        }
+    }
+
+    /** The line from what rides, over pulleys under the seat, up to the stack behind it; where the tower stands is a convention. */
+    private void stack(int position) {
+        Pen line = Pen.of(Ink.INK, 1);
+        double lift = stage.figure().profile().ground().motion().fraction(position) * STACK_RISE;
+        Vec foot = shape.stackFoot();
+        Vec low = new Vec(foot.x(), shape.railAcross());
+        Vec high = foot.plus(new Vec(0, STACK_TOWER));
+        Vec pulled = stage.points().plateRides() ? shape.roller(position, 0) : shape.onRail(shape.railTo());
+        stage.line(pulled, low, line);
+        stage.line(low, high, line);
+        Vec second = high.plus(new Vec(-STACK_HALF * 2, 0));
+        stage.line(high, second, line);
+        Vec top = new Vec(second.x(), foot.y() + STACK_TALL + lift);
+        stage.line(second, top, line);
+        stage.link(new Vec(top.x(), top.y() - STACK_TALL), top, STACK_HALF, STACK_HALF, STEEL);
+        for (Vec pulley : new Vec[] {low, high, second}) {
+            stage.svg().circle(stage.see(pulley), stage.px(0.03), Fill.of(Ink.PAPER), EDGE);
+        }
     }
 
     private void strut(Vec from, Vec to, double half) {
@@ -145,8 +173,18 @@ final class SledDrawing {
     /** What is on the sled, in words beside it. */
     void words(Wording wording) {
         PressProfile profile = stage.figure().profile();
-        Vec horn = stage.see(shape.horn(stage.figure().position()));
         double mass = profile.loading().plates();
+        if (!profile.task().sled().platesRide()) {
+            Vec tower = stage.see(shape.stackFoot().plus(new Vec(-STACK_HALF * 2, STACK_TALL / 2)));
+            stage.words()
+                    .ask(
+                            tower,
+                            new Vec(-1, 0),
+                            "stack " + wording.mass().brief(mass),
+                            Lettering.body(Ink.INK).bold());
+            return;
+        }
+        Vec horn = stage.see(shape.horn(stage.figure().position()));
         String plates = mass > 0 ? "plates " + wording.mass().brief(mass) : "no plates";
         Lettering bold = Lettering.body(Ink.INK).bold();
         Vec at = horn.plus(new Vec(0, stage.px(0.025) + 16));

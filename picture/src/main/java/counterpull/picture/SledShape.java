@@ -120,6 +120,15 @@ final class SledShape {
         return at;
     }
 
+    /** Under the line of a weight stack's tower, behind the seat at its farthest. */
+    Vec stackFoot() {
+        double behind = 0;
+        for (int position : new int[] {0, figure.profile().positions() - 1}) {
+            behind = Math.min(behind, backTo(points.hip(position)).x());
+        }
+        return new Vec(behind - 0.12, railAcross - 0.2);
+    }
+
     /** Where what rides stands on the rail: its two rollers. */
     Vec roller(int position, double from) {
         double start = points.plateRides() ? points.pointer(position) + 0.07 : points.pointer(position) - 0.33;
@@ -150,6 +159,10 @@ final class SledShape {
         if (!points.plateRides()) {
             all.add(new Vec(points.plate(0).x(), railAcross - 0.18));
             all.add(tip.plus(new Vec(0.12, 0)));
+        }
+        if (!figure.profile().task().sled().platesRide()) {
+            all.add(stackFoot().plus(new Vec(-0.3, 0)));
+            all.add(stackFoot().plus(new Vec(-0.3, 1.2)));
         }
         all.add(new Vec(railFrom(), railAcross - 0.09));
         all.add(onRail(railTo()));

@@ -17,16 +17,12 @@ import counterpull.scenario.units.Quantity;
 import counterpull.scenario.units.Unit;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeMap;
 
 /** A setup that a person wrote down themselves: its plates are named from the kit where it has them. */
 final class ByHand {
-    private static final Set<Horn> ONE_PLACE = EnumSet.of(Horn.MIDDLE, Horn.STACK);
-
     private final PressScenario scenario;
 
     private ByHand(PressScenario scenario) {
@@ -40,8 +36,7 @@ final class ByHand {
     private Setup setup(String name) {
         PressTask task = scenario.task();
         PressProfile profile = PressProfile.of(task);
-        Plates written = plates(scenario.loaded().plates());
-        Plates plates = task.sled().platesRide() ? written : written.onStack();
+        Plates plates = plates(scenario.loaded().plates());
         Verdict verdict = Judge.of(profile, scenario.goal());
         Candidate.Place place = new Candidate.Place(task.stance(), task.stroke(), profile.ground());
         Kit kit = kitOf(plates);
@@ -88,7 +83,7 @@ final class ByHand {
             kinds.add(new PlateKind(stack.plate(), stack.mass(), stack.pieces()));
         }
         Kit kit = scenario.kit();
-        boolean middle = plates.stacks().stream().allMatch(stack -> ONE_PLACE.contains(stack.horn()));
+        boolean middle = plates.stacks().stream().allMatch(stack -> stack.horn() == Horn.MIDDLE);
         return new Kit(kinds, middle ? 1 : 2, kit.rubber(), kit.hooks(), kit.rules(), kit.places());
     }
 

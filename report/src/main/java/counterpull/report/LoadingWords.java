@@ -66,7 +66,8 @@ public final class LoadingWords {
             }
             if (!turns.isEmpty()) {
                 String where = horn == Horn.EACH_SIDE ? "left and right in turn" : horn.words();
-                words.add("Plates " + where + ": " + String.join(", ", turns) + ".");
+                String what = horn == Horn.STACK ? "Choose on the stack: " : "Plates " + where + ": ";
+                words.add(what + String.join(", ", turns) + ".");
             }
         }
     }
@@ -93,13 +94,13 @@ public final class LoadingWords {
         List<String> words = new ArrayList<>();
         List<String> marks = hangingMarks();
         if (marks.isEmpty()) {
-            words.add("Rack the carriage, feet off.");
+            words.add(rests(setup.order().steps()) ? "Down onto the stop, feet off." : "Rack the carriage, feet off.");
         } else {
             words.add((rests(setup.order().steps()) ? "Down onto the stop at mark " : "Rack the carriage at mark ")
                     + marks.get(marks.size() - 1) + ", feet off.");
             words.add(marks.size() == 1 ? "Rubber off first." : "Rubber off first, last hung first, each at its mark.");
         }
-        if (!setup.plates().stacks().isEmpty()) {
+        if (!setup.plates().stacks().isEmpty() && !setup.plates().areOnStack()) {
             words.add("Plates off in turn, lightest first.");
         }
         return words;

@@ -24,6 +24,7 @@ public record PlateStack(Horn horn, String plate, double mass, int count) {
         LEFT("on the left", 1),
         RIGHT("on the right", 1),
         MIDDLE("in the middle", 1),
+        /** Chosen on a weight stack instead of put on. */
         STACK("on the stack", 1);
 
         private final String words;

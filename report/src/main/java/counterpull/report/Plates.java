@@ -35,14 +35,16 @@ public record Plates(List<PlateStack> stacks) {
         return new Plates(stacks);
     }
 
-    /** The same on the machine's weight stack instead of a middle horn. */
+    /** The same kilograms chosen on a weight stack. */
     Plates onStack() {
-        List<PlateStack> moved = new ArrayList<>();
-        for (PlateStack stack : stacks) {
-            Horn horn = stack.horn() == Horn.MIDDLE ? Horn.STACK : stack.horn();
-            moved.add(new PlateStack(horn, stack.plate(), stack.mass(), stack.count()));
-        }
-        return new Plates(moved);
+        return new Plates(stacks.stream()
+                .map(stack -> new PlateStack(Horn.STACK, stack.plate(), stack.mass(), stack.pieces()))
+                .toList());
+    }
+
+    /** Whether they are chosen on a weight stack. */
+    public boolean areOnStack() {
+        return !on(Horn.STACK).isEmpty();
     }
 
     /** All together, kg. */

@@ -24,6 +24,7 @@ public record Setup(String name, PressProfile profile, Plates plates, Verdict ve
     private static final double SAME = 1e-6;
 
     public Setup {
+        plates = profile.task().sled().platesRide() ? plates : plates.onStack();
         double loaded = profile.loading().plates();
         Require.within(
                 plates.total(),
@@ -39,11 +40,10 @@ public record Setup(String name, PressProfile profile, Plates plates, Verdict ve
 
     private static Setup of(String name, Candidate candidate, PressProfile profile, PressScenario scenario) {
         Kit kit = scenario.kit();
-        Plates plates = Plates.of(kit.plates(), candidate.plates().counts(), kit.platesAtOnce());
         return new Setup(
                 name,
                 profile,
-                scenario.machine().sled().platesRide() ? plates : plates.onStack(),
+                Plates.of(kit.plates(), candidate.plates().counts(), kit.platesAtOnce()),
                 candidate.verdict(),
                 SafeOrder.of(candidate, scenario.racking(), kit));
     }

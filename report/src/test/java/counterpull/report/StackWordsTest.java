@@ -27,6 +27,6 @@ class StackWordsTest {
         assertThat(found.first().plates().total()).isPositive();
         assertThat(found.first().plates().words()).endsWith("on the stack");
         assertThat(new LoadingWords(found.first(), found.units()).loading())
-                .anyMatch(step -> step.startsWith("Plates on the stack: "));
+                .anyMatch(step -> step.startsWith("Choose on the stack: "));
     }
 }

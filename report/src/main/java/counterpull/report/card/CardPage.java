@@ -109,7 +109,7 @@ final class CardPage {
         html.open("table.block rule fit").open("tr");
         for (Horn horn : Horn.values()) {
             if (!setup.plates().on(horn).isEmpty()) {
-                name("Plates " + horn.words(), words.plates(horn));
+                name(horn == Horn.STACK ? "On the stack" : "Plates " + horn.words(), words.plates(horn));
             }
         }
         cell("In all", words.plateTotal());

@@ -150,7 +150,9 @@ final class CardWords {
             return "Warm-up: no lighter step with these plates";
         }
         // nobody has planned the steps: they are worked out from the plates
-        return paired() ? "Warm-up (plain steps), plates each side, no rubber" : "Warm-up (plain steps), no rubber";
+        return paired() && !setup.plates().areOnStack()
+                ? "Warm-up (plain steps), plates each side, no rubber"
+                : "Warm-up (plain steps), no rubber";
     }
 
     /** Whether every step has all its plates in pairs, so that the title can say so. */
@@ -175,7 +177,8 @@ final class CardWords {
                 parts.add(new Part(together(plates, horn), paired() ? "" : " " + horn.words() + " "));
             }
         }
-        return parts.isEmpty() ? List.of(new Part("no plates", "")) : parts;
+        String nothing = setup.plates().areOnStack() ? "the stack's lightest alone" : "no plates";
+        return parts.isEmpty() ? List.of(new Part(nothing, "")) : parts;
     }
 
     /** What goes on one horn; short names stay in one piece where the line breaks. */

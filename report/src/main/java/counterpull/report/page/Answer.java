@@ -90,7 +90,7 @@ final class Answer implements Section {
                 desk.say(Measure.LENGTH, setup.profile().mark(setup.profile().positions() - 1)));
         entry(
                 html,
-                "Plates in all",
+                setup.plates().areOnStack() ? "On the stack" : "Plates in all",
                 SetupWords.trimmed(Measure.MASS, setup.plates().total(), desk.unitSet()));
         wide(html, "Tempo", tempo(desk, setup));
         wide(html, "Push", task.pushing().push().words());

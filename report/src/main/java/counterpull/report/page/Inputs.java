@@ -103,6 +103,15 @@ final class Inputs implements Section {
         grid.row("rides", machine.rail().ride() == Ride.PLATE ? "plate" : "seat", GIVEN);
         grid.row("carriage", mass(desk, carriage.mass()), GIVEN);
         grid.row("counterweight", mass(desk, carriage.counterweight().mass()), GIVEN);
+        machine.stack()
+                .ifPresent(stack -> grid.row(
+                        "weight stack",
+                        "line runs " + number(stack.ratio()) + " times as far as the stack, "
+                                + mass(desk, stack.stack().own())
+                                + " always there, friction "
+                                + Exact.words(stack.friction(), Dimension.RATIO, desk.units()) + " each way, "
+                                + mass(desk, stack.moving()) + " moves with the line",
+                        GIVEN));
         grid.row(
                 "friction",
                 Exact.words(carriage.friction().constant(), Dimension.FORCE, desk.units()) + " and "

@@ -2,6 +2,7 @@ package counterpull.engine.crosscheck.stated;
 
 import counterpull.engine.body.Joint;
 import counterpull.engine.body.Side;
+import counterpull.engine.load.FixedPointLoads;
 import counterpull.engine.load.HangingChain;
 import counterpull.engine.load.Resistance;
 import counterpull.engine.load.StretchLine;
@@ -10,6 +11,7 @@ import counterpull.engine.motion.Phase;
 import counterpull.engine.planar.Vec;
 import counterpull.engine.profile.ExerciseLimb;
 import counterpull.engine.profile.ExerciseProfile;
+import java.util.List;
 import java.util.Locale;
 
 /** Finds in a profile what a column of a reference table names: "torque KNEE", "angle HIP", "force cable x", "ground upward". */
@@ -29,6 +31,7 @@ public final class StatedNumber {
             case "picked" -> picked(profile, limb, words[1], phase, position);
             case "loose" ->
                 ((StretchLine) thing(profile, words[1])).over(limb.path()).looseness(position);
+            case "anchor" -> anchor((StretchLine) thing(profile, words[1]), limb);
             case "force" -> part(limb.force(words[1], phase, position), words[2]);
             default -> ground(limb.ground().orElseThrow().at(phase, position), words[1]);
         };
@@ -44,6 +47,13 @@ public final class StatedNumber {
     private static double picked(ExerciseProfile profile, ExerciseLimb limb, String name, Phase phase, int position) {
         double[] all = ((HangingChain) thing(profile, name)).pickedUp(limb.path());
         return all[profile.course().cell(phase, position)];
+    }
+
+    /** The most that the line's fixed end carries over the range. */
+    private static double anchor(StretchLine line, ExerciseLimb limb) {
+        return FixedPointLoads.of(List.of(line.over(limb.path())), limb.path().positions())
+                .get(0)
+                .most();
     }
 
     private static Resistance thing(ExerciseProfile profile, String name) {
