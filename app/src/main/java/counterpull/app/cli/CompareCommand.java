@@ -93,10 +93,10 @@ final class CompareCommand implements Callable<Integer> {
     }
 
     private static String name(Scenario scenario, String exercise) {
-        if (scenario instanceof PressScenario press) {
-            return "press on " + press.machine().name();
-        }
-        return scenario.about().map(about -> about.name()).orElse(exercise);
+        String unnamed = scenario instanceof PressScenario press
+                ? "press on " + press.machine().name()
+                : exercise;
+        return scenario.about().map(about -> about.name()).orElse(unnamed);
     }
 
     private static Profile profile(Scenario scenario) {
