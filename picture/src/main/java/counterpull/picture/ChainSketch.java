@@ -39,7 +39,7 @@ record ChainSketch(HangingChain chain) implements Sketch {
         scene.words().keepOff(scene.see(top), scene.see(end));
         lying(scene, end, (int) Math.rint((chain.length() - clear) / LINK));
         String words = chain.name() + ": " + scene.wording().length().say(clear) + " hangs, "
-                + scene.wording().mass().brief(chain.perMetre() * clear);
+                + scene.wording().mass().say(chain.perMetre() * clear);
         Vec middle = scene.see(top.plus(end).times(0.5));
         scene.words().ask(middle, new Vec(1, 0), words, Lettering.body(Ink.INK));
     }

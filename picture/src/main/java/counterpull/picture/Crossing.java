@@ -14,6 +14,7 @@ public record Crossing(String first, String second, double angle, double value) 
     /** In words, for a joint: where they cross, and which asks more on which side. */
     public String words(Joint joint, Wording wording) {
         String at = joint.angleWords() + " " + wording.angle().say(angle);
-        return "equal at " + at + "; above that angle " + first + " asks more, below it " + second;
+        return "equal at " + at + "; above that angle \u201c" + first + "\u201d asks more, below it \u201c" + second
+                + "\u201d";
     }
 }

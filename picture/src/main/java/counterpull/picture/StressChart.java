@@ -16,9 +16,21 @@ import java.util.OptionalInt;
 public final class StressChart {
     private StressChart() {}
 
-    /** Whether a profile tells kneecap stress: whether its knee is computed. */
+    /** Whether a profile tells kneecap stress: whether its knee is computed and somewhere asked to extend, or the stress not known. */
     public static boolean tells(Profile profile) {
-        return profile.joints().contains(Joint.KNEE);
+        return profile.joints().contains(Joint.KNEE) && profile.limbs().stream().anyMatch(StressChart::tells);
+    }
+
+    /** The same of one limb whose knee is computed. */
+    public static boolean tells(LimbProfile limb) {
+        for (Phase phase : Phase.values()) {
+            for (int i = 0; i < limb.path().positions(); i++) {
+                if (limb.kneecapStress(phase, i) != 0) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     /** The chart of one limb, by its index in a profile that {@linkplain #tells tells} it. */

@@ -1,5 +1,6 @@
 package counterpull.picture;
 
+import counterpull.engine.body.Action;
 import counterpull.engine.body.Joint;
 import counterpull.engine.motion.Phase;
 import counterpull.engine.profile.LimbProfile;
@@ -9,20 +10,55 @@ import java.util.List;
 import java.util.OptionalInt;
 
 /**
- * Torque asked of one joint of one limb (held, lifting, lowering) against the torque had, with its 90\u2009% band. A negative torque
- * asks for the opposite action and is labelled so; there the strength of that action is drawn below zero.
+ * Torque asked of one joint of one limb (held, lifting, lowering) against the torque had, with its 90\u2009% band, in the sense of the
+ * action that is asked most, upward. A negative torque asks for the opposite of that action and is labelled so; there the strength of
+ * that opposite is drawn below zero.
  */
 public final class TorqueChart {
     private static final double SAME = 0.03;
     private final LimbProfile limb;
     private final Joint joint;
     private final Sampled sampled;
+    private final boolean turned;
     private final List<Layer> layers = new ArrayList<>();
 
     private TorqueChart(Profile profile, int limb, Joint joint) {
         this.limb = profile.limbs().get(limb);
         this.joint = joint;
         sampled = new Sampled(profile);
+        turned = asksOpposite();
+    }
+
+    // whether the largest torque of all phases asks for the opposite of the joint's named action
+    private boolean asksOpposite() {
+        double most = 0;
+        for (Phase phase : Phase.values()) {
+            for (int i = 0; i < sampled.profile().positions(); i++) {
+                double torque = limb.torque(joint, phase, i);
+                most = Math.abs(torque) > Math.abs(most) ? torque : most;
+            }
+        }
+        return most < 0;
+    }
+
+    private Action action() {
+        return turned ? joint.opposite() : joint.action();
+    }
+
+    private Action other() {
+        return turned ? joint.action() : joint.opposite();
+    }
+
+    private double torque(Phase phase, int i) {
+        return turned ? -limb.torque(joint, phase, i) : limb.torque(joint, phase, i);
+    }
+
+    private double strength(Phase phase, int i) {
+        return turned ? limb.opposite(joint, phase, i) : limb.named(joint, phase, i);
+    }
+
+    private double band(int i) {
+        return turned ? limb.oppositeBandFactor(joint, i) : limb.bandFactor(joint, i);
     }
 
     /**
@@ -38,15 +74,15 @@ public final class TorqueChart {
         chart.asked();
         chart.opposite();
         String side = chart.limb.side().words();
-        String title = Words.sentence(side) + " " + joint.words() + ": torque asked and had";
+        String title = Words.sentence(side) + " " + chart.action().words() + ": torque asked and had";
         return new Chart(title, Chart.Measure.TORQUE, Range.of(profile), chart.layers, OptionalInt.empty());
     }
 
     private void had() {
-        Series held = sampled.of(i -> limb.named(joint, Phase.HELD, i));
-        Series lifting = sampled.of(i -> limb.named(joint, Phase.LIFTING, i));
-        Series low = sampled.of(i -> held.y(i) / limb.bandFactor(joint, i));
-        Series high = sampled.of(i -> held.y(i) * limb.bandFactor(joint, i));
+        Series held = sampled.of(i -> strength(Phase.HELD, i));
+        Series lifting = sampled.of(i -> strength(Phase.LIFTING, i));
+        Series low = sampled.of(i -> held.y(i) / band(i));
+        Series high = sampled.of(i -> held.y(i) * band(i));
         Ink ink = Marker.ink(joint);
         if (!held.anyKnown()) {
             layers.add(new Layer.Note("strength not known here", Layer.Note.Place.MIDDLE));
@@ -80,31 +116,30 @@ public final class TorqueChart {
     private void asked(Phase phase, Stroke stroke, String word) {
         Marker marker = phase == Phase.HELD ? Marker.of(joint) : Marker.NONE;
         Look look = Look.of(Marker.ink(joint), stroke).marked(marker).heading(Heading.of(phase));
-        layers.add(new Layer.Curve(sampled.of(i -> limb.torque(joint, phase, i)), look, word));
+        layers.add(new Layer.Curve(sampled.of(i -> torque(phase, i)), look, word));
     }
 
     private void opposite() {
         boolean reverses = false;
         for (Phase phase : Phase.values()) {
             for (int i = 0; i < sampled.profile().positions(); i++) {
-                reverses |= limb.torque(joint, phase, i) < 0;
+                reverses |= torque(phase, i) < 0;
             }
         }
         if (!reverses) {
             return;
         }
-        layers.add(new Layer.Note("below 0: " + joint.opposite().words() + " is asked", Layer.Note.Place.BELOW_ZERO));
+        layers.add(new Layer.Note("below 0: " + other().words() + " is asked", Layer.Note.Place.BELOW_ZERO));
         Series strength = sampled.of(this::oppositeHad);
         if (strength.anyKnown()) {
             Look look = Look.of(Marker.ink(joint), Stroke.HAD);
-            layers.add(
-                    new Layer.Curve(strength, look, "has, " + joint.opposite().words()));
+            layers.add(new Layer.Curve(strength, look, "has, " + other().words()));
         }
     }
 
     private double oppositeHad(int i) {
         for (Phase phase : new Phase[] {Phase.LIFTING, Phase.HELD, Phase.LOWERING}) {
-            if (limb.torque(joint, phase, i) < 0) {
+            if (torque(phase, i) < 0) {
                 return -limb.had(joint, phase, i);
             }
         }

@@ -59,9 +59,16 @@ final class Touch {
 
     /** What acts, as a person says it. */
     String words() {
-        return hits.size() == 1
-                ? hits.get(0).words()
-                : carrier().map(Carrier::words).orElse(hits.get(0).words());
+        if (hits.size() == 1) {
+            return hits.get(0).words();
+        }
+        return onLever()
+                ? carrier().orElseThrow().words()
+                : String.join(" and ", hits.stream().map(Hit::words).distinct().toList());
+    }
+
+    private boolean onLever() {
+        return carrier().filter(LeverFrame.class::isInstance).isPresent();
     }
 
     /** Force on this limb, N. */

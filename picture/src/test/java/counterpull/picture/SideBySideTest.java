@@ -73,7 +73,7 @@ class SideBySideTest {
         assertThat(drawn.words()).anyMatch(word -> word.text().equals("equal at " + angle));
         assertThat(stress.crossings().get(0).words(Joint.KNEE, Wording.metric()))
                 .isEqualTo("equal at knee flexion " + angle
-                        + "; above that angle press asks more, below it knee extension");
+                        + "; above that angle \u201cpress\u201d asks more, below it \u201cknee extension\u201d");
     }
 
     @Test

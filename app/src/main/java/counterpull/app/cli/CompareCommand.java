@@ -7,6 +7,7 @@ import counterpull.report.Heading;
 import counterpull.report.page.SideBySidePage;
 import counterpull.report.result.ChallengeTable;
 import counterpull.report.table.TextTable;
+import counterpull.report.words.ChallengeWords;
 import counterpull.scenario.ExerciseScenario;
 import counterpull.scenario.PressScenario;
 import counterpull.scenario.Scenario;
@@ -77,9 +78,14 @@ final class CompareCommand implements Callable<Integer> {
     }
 
     private void write(List<ChallengeTable.Entry> entries, String client) {
-        spec.commandLine()
-                .getOut()
-                .print(TextTable.of(new ChallengeTable(entries).table(), units.set(), Output.width()));
+        StringBuilder text =
+                new StringBuilder(TextTable.of(new ChallengeTable(entries).table(), units.set(), Output.width()));
+        for (ChallengeTable.Entry entry : entries) {
+            ChallengeWords words = new ChallengeWords(entry.profile(), units.set());
+            Output.say(text, entry.name() + ". " + words.hardest());
+            words.unknown().forEach(sentence -> Output.say(text, sentence));
+        }
+        spec.commandLine().getOut().print(text);
         if (page == null) {
             return;
         }
@@ -94,7 +100,7 @@ final class CompareCommand implements Callable<Integer> {
 
     private static String name(Scenario scenario, String exercise) {
         String unnamed = scenario instanceof PressScenario press
-                ? "press on " + press.machine().name()
+                ? "Press on " + press.machine().name()
                 : exercise;
         return scenario.about().map(about -> about.name()).orElse(unnamed);
     }

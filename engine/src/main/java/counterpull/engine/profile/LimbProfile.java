@@ -66,6 +66,11 @@ public abstract sealed class LimbProfile permits PressLimb, ExerciseLimb {
         return capacity.named(index, joint, phase, position);
     }
 
+    /** Strength in the opposite of the joint's named action, N·m; NaN where not known, infinite for an opposite without a curve. */
+    public double opposite(Joint joint, Phase phase, int position) {
+        return capacity.opposite(index, joint, phase, position);
+    }
+
     /** The action that a joint is asked for. */
     public Action asked(Joint joint, Phase phase, int position) {
         return torque(joint, phase, position) >= 0 ? joint.action() : joint.opposite();
@@ -91,6 +96,11 @@ public abstract sealed class LimbProfile permits PressLimb, ExerciseLimb {
     /** Factor by which the 90 % band of the named action's strength lies above (and divides below) its middle. */
     public double bandFactor(Joint joint, int position) {
         return bandFactor(joint.action(), angle(joint, position));
+    }
+
+    /** The same factor for the opposite action; NaN where it has no curve. */
+    public double oppositeBandFactor(Joint joint, int position) {
+        return bandFactor(joint.opposite(), angle(joint, position));
     }
 
     private double bandFactor(Action action, double angle) {

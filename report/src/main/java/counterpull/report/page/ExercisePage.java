@@ -1,6 +1,8 @@
 package counterpull.report.page;
 
 import counterpull.engine.body.Joint;
+import counterpull.engine.load.DeadWeight;
+import counterpull.engine.load.Resistance;
 import counterpull.engine.motion.Phase;
 import counterpull.engine.profile.ExerciseProfile;
 import counterpull.picture.Build;
@@ -24,6 +26,7 @@ import java.util.List;
 /** Writes the report of one exercise: one page that stands alone, needs no script and loads nothing. */
 public final class ExercisePage {
     private static final int POSITIONS = 9;
+    private static final String[] WHERE = {"At the bottom", "Half way", "At the top"};
     private final ExerciseFindings findings;
     private final ExerciseProfile profile;
     private final ChallengeWords words;
@@ -56,14 +59,19 @@ public final class ExercisePage {
     }
 
     private void answer() {
-        html.open("div.answer").put("h2", findings.name());
+        html.open("div.answer").put("h2", "What it asks most");
         html.put("p.loud", words.headline());
-        findings.scenario().about().ifPresent(about -> html.put("p.lead", about.what()));
-        html.put("p.lead", words.hardest());
+        html.put("p.lead", words.sureness());
         String weights = ChallengeWords.weights(profile.task(), paper.unitSet());
         if (!weights.isEmpty()) {
             html.put("p.lead", weights);
         }
+        List<String> unknown = words.unknown();
+        if (!unknown.isEmpty()) {
+            html.open("p.warn").put("strong", "Not known everywhere. ");
+            html.text(String.join(" ", unknown)).close();
+        }
+        findings.scenario().about().ifPresent(about -> html.put("p", about.what()));
         html.open("ul");
         words.joints().forEach(sentence -> html.put("li", sentence));
         html.close();
@@ -72,19 +80,35 @@ public final class ExercisePage {
     }
 
     private void settings() {
-        html.open("dl.settings");
-        wide("Range", words.range());
-        if (findings.scenario().doing().chosen() > 0) {
-            wide(
-                    "Chosen weight",
-                    SetupWords.trimmed(Measure.MASS, findings.scenario().doing().chosen(), paper.unitSet()));
-        }
+        html.open("dl.settings pair");
+        html.open("div").put("dt", "Range").put("dd", words.range()).close();
+        chosen();
         wide("What resists", String.join("; ", profile.limbs().get(0).loads()));
         wide(
                 "Tempo",
                 new TempoWords(findings.units())
                         .of(profile.task().tempo(), profile.course().travel()));
         html.close();
+    }
+
+    private void chosen() {
+        double chosen = findings.scenario().doing().chosen();
+        if (chosen <= 0) {
+            return;
+        }
+        html.open("div").put("dt", "Chosen weight").open("dd").text(mass(chosen));
+        for (Resistance resists : profile.task().exercise().resists()) {
+            if (resists instanceof DeadWeight weight
+                    && weight.mass().mass(0) > 0
+                    && weight.mass().mass(chosen) > weight.mass().mass(0)) {
+                html.put("small", weight.name() + " " + mass(weight.mass().mass(chosen)) + " in all");
+            }
+        }
+        html.close().close();
+    }
+
+    private String mass(double kilograms) {
+        return SetupWords.trimmed(Measure.MASS, kilograms, paper.unitSet());
     }
 
     private void wide(String term, String value) {
@@ -94,12 +118,14 @@ public final class ExercisePage {
     private void figures() {
         html.open("section").put("h2", "Bottom, middle, top").open("div.pictures");
         int last = profile.positions() - 1;
-        for (int position : new int[] {0, last / 2, last}) {
-            ExerciseFigure figure = ExerciseFigure.of(profile)
-                    .built(build())
-                    .at(position)
-                    .during(position == last ? Phase.HELD : Phase.LIFTING);
-            paper.picture(figure.svg(paper.figureView()), words.at(position));
+        int[] positions = {0, last / 2, last};
+        for (int k = 0; k < positions.length; k++) {
+            Phase phase = k == 1 ? Phase.LIFTING : Phase.HELD;
+            ExerciseFigure figure =
+                    ExerciseFigure.of(profile).built(build()).at(positions[k]).during(phase);
+            paper.picture(
+                    figure.svg(paper.figureView()),
+                    WHERE[k] + ", " + phase.words() + ": " + words.asked(phase, positions[k]));
         }
         html.close().close().line();
     }
@@ -143,15 +169,23 @@ public final class ExercisePage {
         html.close().line();
     }
 
+    /** The lift is shown; what is looked up more seldom is folded away. */
     private void numbers() {
         html.open("section").put("h2", "Numbers");
         for (int limb = 0; limb < profile.limbs().size(); limb++) {
-            for (Phase phase : Phase.values()) {
-                put(ExerciseTables.asked(profile, limb, phase));
-            }
+            put(ExerciseTables.asked(profile, limb, Phase.LIFTING));
+        }
+        html.open("details").put("summary", "Held and lowering, and what each torque is made of");
+        for (int limb = 0; limb < profile.limbs().size(); limb++) {
+            put(ExerciseTables.asked(profile, limb, Phase.HELD));
+            put(ExerciseTables.asked(profile, limb, Phase.LOWERING));
             put(ExerciseTables.parts(profile, limb, Phase.LIFTING));
         }
-        html.put("p.small", "A dash: not known, or not asked. A negative torque asks for the opposite action.");
+        html.close();
+        html.put(
+                "p.small",
+                "The first line is the bottom, the last the top. A dash: not known, or not asked. A negative torque asks for"
+                        + " the opposite action.");
         html.close().line();
     }
 

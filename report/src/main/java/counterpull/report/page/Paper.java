@@ -43,7 +43,12 @@ class Paper {
     }
 
     void chart(Chart chart) {
-        picture(chart.svg(view(CHART)), "");
+        chart(chart, "");
+    }
+
+    /** A chart with words under it; none where they are empty. */
+    void chart(Chart chart, String caption) {
+        picture(chart.svg(view(CHART)), caption);
     }
 
     /** A picture that this program drew, with words under it. */

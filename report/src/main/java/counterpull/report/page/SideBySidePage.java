@@ -8,6 +8,7 @@ import counterpull.picture.Compared;
 import counterpull.picture.Crossing;
 import counterpull.picture.SideBySide;
 import counterpull.picture.SideBySide.Quantity;
+import counterpull.picture.StressChart;
 import counterpull.report.Cautions;
 import counterpull.report.Heading;
 import counterpull.report.Html;
@@ -16,6 +17,7 @@ import counterpull.report.words.ChallengeWords;
 import counterpull.scenario.units.Units;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * Writes several exercises or setups of one person on one page: where in its range each joint is challenged by each, so that a person
@@ -69,7 +71,9 @@ public final class SideBySidePage {
         for (ChallengeTable.Entry entry : entries) {
             ChallengeWords words = new ChallengeWords(entry.profile(), paper.unitSet());
             html.open("div.wide").put("dt", entry.name());
-            html.put("dd", words.headline() + " (" + words.range() + ")").close();
+            html.open("dd").text(words.headline());
+            html.put("small", sentence(words.range()) + ". " + String.join(" ", words.unknown()));
+            html.close().close();
         }
         html.close();
         html.put("p.small", Cautions.FOR_CARD).close().line();
@@ -80,27 +84,31 @@ public final class SideBySidePage {
         if (compared.size() < 2) {
             return;
         }
-        html.open("section").put("h2", "The " + joint.words());
+        html.open("section").put("h2", sentence(joint.words()));
         html.open("div.pictures");
-        List<Crossing> crossings = new ArrayList<>();
         for (Quantity quantity : Quantity.values()) {
-            if (quantity != Quantity.KNEECAP_STRESS || joint == Joint.KNEE) {
+            if (quantity != Quantity.KNEECAP_STRESS || joint == Joint.KNEE && stressed(compared)) {
                 SideBySide side = SideBySide.of(joint, quantity, Phase.LIFTING, compared);
-                paper.chart(side.chart());
-                crossings = side.crossings();
-                crossings(joint, quantity, crossings);
+                paper.chart(side.chart(), crossings(joint, side.crossings()));
             }
         }
         html.close().close().line();
     }
 
-    private void crossings(Joint joint, Quantity quantity, List<Crossing> crossings) {
-        String what = quantity == Quantity.KNEECAP_STRESS
-                ? "kneecap joint stress"
-                : quantity.name().toLowerCase(java.util.Locale.ROOT);
+    private static boolean stressed(List<Compared> compared) {
+        return compared.stream().anyMatch(one -> StressChart.tells(one.limb()));
+    }
+
+    private String crossings(Joint joint, List<Crossing> crossings) {
+        List<String> words = new ArrayList<>();
         for (Crossing crossing : crossings) {
-            html.put("p.small", "Lifting, " + what + " is " + crossing.words(joint, paper.wording()) + ".");
+            words.add(sentence(crossing.words(joint, paper.wording())) + ".");
         }
+        return String.join(" ", words);
+    }
+
+    private static String sentence(String words) {
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
     private List<Compared> compared(Joint joint) {

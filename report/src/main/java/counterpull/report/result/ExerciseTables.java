@@ -32,7 +32,7 @@ public final class ExerciseTables {
     public static Table summary(ExerciseProfile profile, int limb, Phase phase) {
         List<Field> fields = new ArrayList<>(List.of(ExerciseFields.driving(profile)));
         fields.addAll(ExerciseFields.loads(profile));
-        fields.addAll(TorqueFields.briefly(profile));
+        fields.addAll(new ReadFields(profile).briefly());
         if (profile.joints().contains(Joint.KNEE)) {
             fields.add(KneecapFields.stress());
         }
@@ -44,14 +44,14 @@ public final class ExerciseTables {
     public static Table asked(ExerciseProfile profile, int limb, Phase phase) {
         List<Field> fields = new ArrayList<>(List.of(ExerciseFields.driving(profile)));
         fields.addAll(ExerciseFields.loads(profile));
-        fields.addAll(TorqueFields.asked(profile));
+        fields.addAll(new ReadFields(profile).asked());
         return table(title(profile, limb, phase), fields, Spot.along(profile, limb, phase), 1);
     }
 
     /** What each torque of one limb is made of in one phase. */
     public static Table parts(ExerciseProfile profile, int limb, Phase phase) {
         List<Field> fields = new ArrayList<>(List.of(ExerciseFields.driving(profile)));
-        fields.addAll(TorqueFields.parts(profile));
+        fields.addAll(new ReadFields(profile).parts());
         String title = title(profile, limb, phase) + ": what each torque is made of";
         return table(title, fields, Spot.along(profile, limb, phase), 1);
     }

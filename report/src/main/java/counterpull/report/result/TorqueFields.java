@@ -36,16 +36,6 @@ final class TorqueFields {
         return fields;
     }
 
-    /** Torque and effort of each joint alone. */
-    static List<Field> briefly(Profile profile) {
-        List<Field> fields = new ArrayList<>();
-        for (Joint joint : profile.joints()) {
-            fields.add(torque(joint));
-            fields.add(effort(joint));
-        }
-        return fields;
-    }
-
     static List<Field> parts(Profile profile) {
         List<Field> fields = new ArrayList<>();
         for (Joint joint : profile.joints()) {
@@ -113,7 +103,7 @@ final class TorqueFields {
                 spot -> sum(spot, joint, part));
     }
 
-    private static double sum(Spot spot, Joint joint, Part part) {
+    static double sum(Spot spot, Joint joint, Part part) {
         double sum = 0;
         for (Why.Summand summand : spot.profile()
                 .why()

@@ -1,5 +1,7 @@
 package counterpull.report.words;
 
+import counterpull.engine.Require;
+import counterpull.engine.body.Action;
 import counterpull.engine.body.Joint;
 import counterpull.engine.motion.Phase;
 import counterpull.engine.profile.Challenge;
@@ -32,9 +34,7 @@ public final class ChallengeWords {
     public String range() {
         Measure measure = profile.driver().isPresent() ? Measure.ANGLE : Measure.LENGTH;
         String name = profile.driver().map(Joint::angleWords).orElse("travel");
-        return name + " from "
-                + SetupWords.trimmed(measure, profile.driving(0), units) + " to "
-                + SetupWords.trimmed(measure, profile.driving(profile.positions() - 1), units);
+        return name + " from " + number(measure, 0) + " to " + number(measure, profile.positions() - 1);
     }
 
     /** "42°". */
@@ -46,19 +46,61 @@ public final class ChallengeWords {
     /** "knee flexion 42°". */
     public String at(int position) {
         Measure measure = profile.driver().isPresent() ? Measure.ANGLE : Measure.LENGTH;
-        return profile.driver().map(Joint::angleWords).orElse("travel") + " "
-                + SetupWords.trimmed(measure, profile.driving(position), units);
+        return profile.driver().map(Joint::angleWords).orElse("travel") + " " + number(measure, position);
     }
 
-    /** The largest effort in a few words: "Left knee extension: 64 % of what it has, at knee flexion 10°". */
+    private String number(Measure measure, int position) {
+        return SetupWords.trimmed(measure, profile.driving(position), units).replace('-', '\u2212');
+    }
+
+    /**
+     * The largest effort in a few words: "Left knee extension: 64 % of what it has, at knee flexion 10°", or where it is more than
+     * there is "Too heavy as set: left knee extension, 120 % of what it has, ...".
+     */
     public String headline() {
         Spot most = most();
         if (most == null) {
             return "No effort is known for this exercise";
         }
         Limiting limiting = most.limiting();
-        return sentence(limiting.side().words() + " " + limiting.action().words()) + ": "
+        String who = named(limiting);
+        return (limiting.effort() > 1 ? "Too heavy as set: " + who + ", " : sentence(who) + ": ")
                 + Measure.EFFORT.words(limiting.effort(), units) + " of what it has, at " + at(most.position());
+    }
+
+    /** In which phase the headline's effort is reached and how sure it is, in sentences. */
+    public String sureness() {
+        Spot most = most();
+        if (most == null) {
+            return hardest();
+        }
+        Require.Limits band = bandOf(most);
+        String weak = most.limiting().effort() <= 1 && band.high() > 1
+                ? " If their strength lies at the low end of that band, this is more than there is."
+                : "";
+        String how = band.high() > 0 ? "; " + within(band) : "";
+        return "That is while " + most.phase().words() + how + "." + beyond(most) + weak;
+    }
+
+    /** What is asked at a position of the joint with the largest known effort: "left knee extension 32.8 N·m, 45 % of what it has". */
+    public String asked(Phase phase, int position) {
+        return profile.limiting(profile.joints(), phase, position)
+                .map(found -> named(found) + " "
+                        + Measure.TORQUE.words(Math.abs(torque(found, phase, position)), units) + ", "
+                        + Measure.EFFORT.words(found.effort(), units) + " of what it has")
+                .orElse("no effort is known");
+    }
+
+    private double torque(Limiting found, Phase phase, int position) {
+        return profile.limbs().stream()
+                .filter(limb -> limb.side() == found.side())
+                .mapToDouble(limb -> limb.torque(found.joint(), phase, position))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static String named(Limiting limiting) {
+        return limiting.side().words() + " " + limiting.action().words();
     }
 
     /** Where the largest known effort of both moving phases is, how sure that is, and whether it is there at all. */
@@ -88,21 +130,28 @@ public final class ChallengeWords {
 
     private String hardest(Spot most) {
         Limiting limiting = most.limiting();
-        String beyond = limiting.effort() > 1 ? " That is more than it has: as set, this cannot be done." : "";
-        return "Hardest: " + limiting.side().words() + " " + limiting.action().words() + ", "
+        Require.Limits band = bandOf(most);
+        return "Hardest: " + named(limiting) + ", "
                 + most.phase().words() + ", at " + at(most.position()) + ": "
-                + Measure.EFFORT.words(limiting.effort(), units) + " of what it has" + band(most) + "." + beyond;
+                + Measure.EFFORT.words(limiting.effort(), units) + " of what it has"
+                + (band.high() > 0 ? " (" + within(band) + ")" : "") + "." + beyond(most);
     }
 
-    private String band(Spot most) {
+    private static String beyond(Spot most) {
+        return most.limiting().effort() > 1 ? " That is more than there is: as set, this cannot be done." : "";
+    }
+
+    private String within(Require.Limits band) {
+        return Decimals.fixed(100 * band.low(), 0) + " to " + Measure.EFFORT.words(band.high(), units)
+                + " within the strength's 90\u00A0% band";
+    }
+
+    private Require.Limits bandOf(Spot most) {
         return profile.limbs().stream()
                 .filter(limb -> limb.side() == most.limiting().side())
                 .map(limb -> limb.effortBand(most.limiting().joint(), most.phase(), most.position()))
-                .filter(band -> band.high() > 0)
-                .map(band -> " (" + Decimals.fixed(100 * band.low(), 0) + " to "
-                        + Measure.EFFORT.words(band.high(), units) + " within the strength's 90\u00A0% band)")
                 .findFirst()
-                .orElse("");
+                .orElseThrow();
     }
 
     /** Which chosen weights bring the hardest place to plain shares of what the person has; empty where none can be said. */
@@ -135,11 +184,12 @@ public final class ChallengeWords {
             return sentence(joint.words()) + ": next to nothing is asked.";
         }
         LimbProfile limb = mostAsked(joint, challenge.peakAt());
-        String turns = reverses(joint) ? "; what is asked changes to the opposite action within the range" : "";
+        Action asked = limb.asked(joint, Phase.LIFTING, challenge.peakAt());
+        Action other = asked == joint.action() ? joint.opposite() : joint.action();
+        String turns = reverses(joint) ? "; part of the range asks for " + other.words() + " instead" : "";
         return sentence(joint.words()) + ": " + challenge.thirds().hardest() + "; up to "
-                + Measure.TORQUE.words(challenge.peak(), units) + " of "
-                + limb.asked(joint, Phase.LIFTING, challenge.peakAt()).words() + " at " + at(challenge.peakAt()) + turns
-                + ".";
+                + Measure.TORQUE.words(challenge.peak(), units) + " of " + asked.words() + " at "
+                + at(challenge.peakAt()) + turns + ".";
     }
 
     private LimbProfile mostAsked(Joint joint, int position) {
@@ -168,22 +218,39 @@ public final class ChallengeWords {
         return false;
     }
 
-    /** Joints of which no effort is known somewhere in the range, a sentence each. */
+    /** Joints of which no effort is known somewhere in the range, a sentence each that says from where to where. */
     public List<String> unknown() {
         List<String> words = new ArrayList<>();
         for (Joint joint : profile.joints()) {
-            int unknown = 0;
-            for (int i = 0; i < profile.positions(); i++) {
-                unknown += Double.isNaN(profile.effort(joint, Phase.LIFTING, i)) ? 1 : 0;
-            }
-            if (unknown == profile.positions()) {
-                words.add("Strength of the " + joint.words() + " is not known anywhere in this range.");
-            } else if (unknown > 0) {
-                words.add("Strength of the " + joint.words() + " is not known at " + unknown + " of "
-                        + profile.positions() + " positions: outside what its source or tests cover.");
+            List<String> stretches = unknown(joint);
+            if (!stretches.isEmpty()) {
+                words.add(
+                        "Strength of the " + joint.words() + " is not known " + String.join(" and ", stretches) + ".");
             }
         }
         return words;
+    }
+
+    private List<String> unknown(Joint joint) {
+        List<String> stretches = new ArrayList<>();
+        int from = -1;
+        for (int i = 0; i <= profile.positions(); i++) {
+            boolean gap = i < profile.positions() && Double.isNaN(profile.effort(joint, Phase.LIFTING, i));
+            if (gap && from < 0) {
+                from = i;
+            } else if (!gap && from >= 0) {
+                stretches.add(stretch(from, i - 1));
+                from = -1;
+            }
+        }
+        return stretches;
+    }
+
+    private String stretch(int from, int to) {
+        if (from == 0 && to == profile.positions() - 1) {
+            return "anywhere in this range";
+        }
+        return from == to ? "at " + at(from) : "from " + at(from) + " to " + at(to).replaceFirst("^[^0-9\u2212]* ", "");
     }
 
     private static String sentence(String words) {
