@@ -21,7 +21,7 @@ import java.util.List;
  *
  * <p>weight = −g(m sin θ − c), friction f₀ + μ m g cos θ, inertia m + counterweight, as in the profile: m carriage and plates, with
  * the person where the seat rides, c the counterweight's share. A stack adds its pull m g/R to the weight, m/R² and its line to the inertia,
- * and its line's share of m g/R to the friction (not of what speeds it up: a stated simplification); it never runs out of line. Friction holds at rest up to what first moves the carriage where that was
+ * and its line's share of all that the stack pulls, m (g + l̈/R)/R, to the friction; it never runs out of line. Friction holds at rest up to what first moves the carriage where that was
  * measured, else what it is in motion.
  *
  * <p>Ends: the stop at the bottom of the range; without stops the pain-free depth, or the bottom where that is as deep. Upward, where the first leg is straight.
@@ -30,6 +30,7 @@ public final class FreeSled implements LoneMachine {
     private final double bottom;
     private final double inertia;
     private final double weight;
+    private final double rubbedInertia;
     private final double friction;
     private final double holding;
     private final List<SledLine> lines;
@@ -54,6 +55,10 @@ public final class FreeSled implements LoneMachine {
         inertia = mass
                 + counter.mass()
                 + task.sled().stack().map(line -> line.feltMass(plates)).orElse(0.0);
+        rubbedInertia = task.sled()
+                .stack()
+                .map(line -> line.friction() * (line.feltMass(plates) - line.moving()))
+                .orElse(0.0);
         weight = -Constants.STANDARD_GRAVITY * (mass * sin - counter.mass() * counterShare) - stackPull;
         friction = carriage.friction().constant()
                 + carriage.friction().coefficient() * mass * Constants.STANDARD_GRAVITY * Math.cos(angle)
@@ -143,6 +148,11 @@ public final class FreeSled implements LoneMachine {
     @Override
     public double inertiaSlope(double x) {
         return 0;
+    }
+
+    @Override
+    public double rubbedInertia(double x) {
+        return rubbedInertia;
     }
 
     @Override

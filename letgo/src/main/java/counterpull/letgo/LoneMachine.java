@@ -7,9 +7,10 @@ package counterpull.letgo;
  *
  * <p>It moves by
  *
- * <pre>M(x) ẍ + ½ M′(x) ẋ² = weight(x) + rubber(x, sgn ẋ) − sgn(ẋ) · friction(x)</pre>
+ * <pre>M(x) ẍ + ½ M′(x) ẋ² = weight(x) + rubber(x, sgn ẋ) − sgn(ẋ) · (friction(x) + N(x) ẍ + ½ N′(x) ẋ²)</pre>
  *
- * which is the equation of Lagrange for kinetic energy ½ M ẋ². A member keeps to this, and the tests of the family hold it to it:
+ * which is the equation of Lagrange for kinetic energy ½ M ẋ², N what of the inertia rubs too: the pull of a stack's line rubs with all
+ * of it, weight and inertia. A member keeps to this, and the tests of the family hold it to it:
  * weight = −d(weightEnergy)/dx; storing = −d(rubberEnergy)/dx; rubber that moves either way takes no less and gives no more than
  * it stores, so (storing − rubber) · ẋ is a loss and never a gain. Every method answers a little past the ends too, because an
  * integrator looks there.
@@ -21,6 +22,16 @@ public interface LoneMachine {
     /** How that grows with x, per m or per rad. */
     double inertiaSlope(double x);
 
+    /** N: what of the inertia is pulled through something that rubs, times its lost share, kg or kg·m²; negative where that sinks while x grows. */
+    default double rubbedInertia(double x) {
+        return 0;
+    }
+
+    /** How that grows with x, per m or per rad. */
+    default double rubbedInertiaSlope(double x) {
+        return 0;
+    }
+
     /** What weight pulls along x, N or N·m, upward positive. */
     double weight(double x);
 
@@ -30,7 +41,7 @@ public interface LoneMachine {
     /** What rubber pulls along x where it is held or lengthens, N or N·m; the slope of what it stores, sign reversed. */
     double storing(double x);
 
-    /** Friction while it moves, N or N·m, zero or more. */
+    /** Friction while it moves without speeding up, N or N·m, zero or more. */
     double friction(double x);
 
     /** The most that friction holds at rest, N or N·m; at least {@link #friction}. */

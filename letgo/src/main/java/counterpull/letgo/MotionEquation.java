@@ -25,11 +25,13 @@ record MotionEquation(LoneMachine machine, Sense sense) implements OrdinaryDiffe
     public double[] computeDerivatives(double time, double[] state) {
         double x = state[PLACE];
         double v = state[SPEED];
+        int way = sense.sign();
         double rubber = machine.rubber(x, sense);
         double friction = machine.friction(x);
-        double force = machine.weight(x) + rubber - sense.sign() * friction - machine.inertiaSlope(x) * v * v / 2;
-        return new double[] {
-            v, force / machine.inertia(x), sense.sign() * friction * v, (machine.storing(x) - rubber) * v
-        };
+        double bend = machine.inertiaSlope(x) + way * machine.rubbedInertiaSlope(x);
+        double force = machine.weight(x) + rubber - way * friction - bend * v * v / 2;
+        double acceleration = force / (machine.inertia(x) + way * machine.rubbedInertia(x));
+        double rubs = friction + machine.rubbedInertia(x) * acceleration + machine.rubbedInertiaSlope(x) * v * v / 2;
+        return new double[] {v, acceleration, way * rubs * v, (machine.storing(x) - rubber) * v};
     }
 }

@@ -34,7 +34,7 @@ class BenchRubberTest {
         return new BenchReading(length, force);
     }
 
-    private static SledReleases along(double anchor, double plates) {
+    private static Releases along(double anchor, double plates) {
         var line = Trials.line(MEASURED, new Vec(Sleds.BOTTOM + anchor, 0.1), new Vec(0, 0));
         return SledReleases.of(
                 PressProfile.of(Sleds.stopped(45, new Friction(15, 0.02, 24), new Loading(plates, List.of(line)))));
@@ -42,8 +42,8 @@ class BenchRubberTest {
 
     @Test
     void fromAboveItSoftensTheFall() {
-        SledReleases with = along(0.9, 40);
-        SledReleases without =
+        Releases with = along(0.9, 40);
+        Releases without =
                 SledReleases.of(PressProfile.of(Sleds.stopped(45, new Friction(15, 0.02, 24), Loading.plates(40))));
         assertThat(with.held()).hasSize(SledReleases.PLACES);
         assertThat(with.pulledUp()).isEmpty();
@@ -60,7 +60,7 @@ class BenchRubberTest {
 
     @Test
     void fromBelowItGivesBackLessThanWasPutIn() {
-        SledReleases with = along(-0.6, 40);
+        Releases with = along(-0.6, 40);
         EnergyAccount energy = with.atTop().energy();
         assertThat(energy.hysteresis()).isPositive();
         var strand = MEASURED.single();
@@ -75,7 +75,7 @@ class BenchRubberTest {
 
     @Test
     void theHardestArrivalIsAtLeastEveryOther() {
-        SledReleases with = along(0.9, 40);
+        Releases with = along(0.9, 40);
         double most = with.hardest().orElseThrow().end().kinetic();
         assertThat(with.all())
                 .allSatisfy(outcome -> assertThat(outcome.end().kinetic()).isLessThanOrEqualTo(most));
@@ -96,7 +96,7 @@ class BenchRubberTest {
         var task = Sleds.stopped(45, new Friction(15, 0.02, 24), new Loading(0, List.of(four)));
         var ground = Groundwork.of(task);
         var profile = PressProfile.onGround(ground, task.loading());
-        SledReleases releases = SledReleases.of(profile);
+        Releases releases = SledReleases.of(profile);
         assertThat(releases.pulledUp()).isPresent();
         assertThat(releases.hangs()).isPresent();
         assertThat(releases.largestError()).isLessThan(1e-8);

@@ -6,11 +6,18 @@ import static org.assertj.core.api.Assertions.within;
 import counterpull.engine.Constants;
 import counterpull.engine.load.Carriage;
 import counterpull.engine.load.Counterweight;
+import counterpull.engine.load.Cuff;
 import counterpull.engine.load.Friction;
+import counterpull.engine.load.Horn;
+import counterpull.engine.load.Lever;
+import counterpull.engine.load.LeverBody;
+import counterpull.engine.load.LeverFrame;
+import counterpull.engine.load.Loaded;
 import counterpull.engine.motion.Rail;
 import counterpull.engine.motion.Ride;
 import counterpull.engine.motion.Stops;
 import counterpull.engine.planar.Angles;
+import counterpull.engine.planar.Vec;
 import counterpull.engine.profile.Loading;
 import counterpull.engine.profile.PressTask;
 import counterpull.engine.profile.Sled;
@@ -118,8 +125,8 @@ class ClosedFormsValidationTest {
         double radius = 0.4;
         double amplitude = Angles.radians(degrees);
         // from the amplitude to the lowest place: a quarter of the period
-        FreeLever lever = pendulum(radius);
-        Outcome outcome = LetGo.of(lever, Release.held(-Math.PI / 2 + amplitude));
+        FreePart lever = pendulum(radius);
+        Outcome outcome = LetGo.of(lever, Release.held(amplitude));
         double half = Math.sin(amplitude / 2);
         double quarter = Math.sqrt(radius / G) * LegendreEllipticIntegral.bigK(half * half);
         row(
@@ -138,8 +145,8 @@ class ClosedFormsValidationTest {
     @ParameterizedTest
     @CsvSource({"60, 1.685750354812596", "90, 1.854074677301372", "120, 2.156515647499643"})
     void pendulumAgainstTheTableOfTheCompleteEllipticIntegral(double degrees, double table) {
-        FreeLever lever = pendulum(0.4);
-        Outcome outcome = LetGo.of(lever, Release.held(-Math.PI / 2 + Angles.radians(degrees)));
+        FreePart lever = pendulum(0.4);
+        Outcome outcome = LetGo.of(lever, Release.held(Angles.radians(degrees)));
         Published.of("period of a pendulum at an amplitude of " + degrees + "° over that of a small swing", "")
                 .section("Letting go: closed forms")
                 .source("Abramowitz M and Stegun IA 1964, Table 17.1, 2 K/π; from memory")
@@ -201,11 +208,14 @@ class ClosedFormsValidationTest {
                 outcome.end().time());
     }
 
-    private static FreeLever pendulum(double radius) {
-        FreeLever.Point bare = new FreeLever.Point(0, 0, 0);
-        FreeLever.Point weight = new FreeLever.Point(25, radius, 0);
-        Ends ends = new Ends(-Math.PI / 2, Ends.Bottom.STOP, 1.6);
-        return new FreeLever(bare, 0, List.of(weight), new FreeLever.PivotFriction(0, 0), ends);
+    /** 25 kg on a lever without weight that is lifted from straight down to 3.1 rad above it. */
+    private static FreePart pendulum(double radius) {
+        LeverFrame frame = new LeverFrame(new Vec(0.03, -0.02), new Cuff(0, 0.3));
+        Horn horn = new Horn("weight", radius, 0, Loaded.with(5));
+        Lever lever = new Lever("pendulum", frame, LeverBody.weightless(), List.of(horn), 0);
+        LeverRod rod = new LeverRod(frame, -Math.PI / 2, 1, 3.13);
+        return new FreePart(
+                rod, List.of(rod.carry(lever).orElseThrow()), new FreePart.Surroundings(G, 20), Ends.Bottom.STOP);
     }
 
     private static void row(String quantity, String unit, double value, double ours) {

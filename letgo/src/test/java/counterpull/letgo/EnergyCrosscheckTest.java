@@ -16,8 +16,11 @@ import org.junit.jupiter.api.Test;
 class EnergyCrosscheckTest {
     private static final int MACHINES = 1500;
 
-    /** What is promised is 1e-3; integration to 1e-11 keeps it a million times nearer. */
-    private static final double HELD_TO = 1e-9;
+    /**
+     * What is promised is 1e-3. Steps are held to 1e-11, but a step that crosses a kink (rubber that tightens, a reading of a cam, the end
+     * of the range) is off by more than its own estimate.
+     */
+    private static final double HELD_TO = 1e-7;
 
     @Test
     void everyAccountCloses() {

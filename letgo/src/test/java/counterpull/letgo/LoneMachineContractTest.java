@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
 
-/** What every machine keeps to, at seeded random places of seeded random sleds, levers and a bead. */
+/** What every machine keeps to, at seeded random places of seeded random sleds, levers, carriages and a bead. */
 class LoneMachineContractTest {
     private static final int MACHINES = 300;
     private static final double STEP = 1e-5;
@@ -24,6 +24,7 @@ class LoneMachineContractTest {
                     .as("rubber at " + x)
                     .isCloseTo(-slope(machine::rubberEnergy, x), within(1e-2));
             assertThat(machine.inertiaSlope(x)).isCloseTo(slope(machine::inertia, x), within(1e-5));
+            assertThat(machine.rubbedInertiaSlope(x)).isCloseTo(slope(machine::rubbedInertia, x), within(1e-5));
         }
     }
 
@@ -40,6 +41,7 @@ class LoneMachineContractTest {
             assertThat(machine.friction(x)).isNotNegative();
             assertThat(machine.holding(x)).isGreaterThanOrEqualTo(machine.friction(x));
             assertThat(machine.inertia(x)).isPositive();
+            assertThat(Math.abs(machine.rubbedInertia(x))).isLessThan(machine.inertia(x));
         }
     }
 

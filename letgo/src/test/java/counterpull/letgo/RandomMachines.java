@@ -8,18 +8,18 @@ import counterpull.engine.motion.Stops;
 import counterpull.engine.profile.Groundwork;
 import counterpull.engine.profile.PressTask;
 import counterpull.engine.profile.Trials;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Random;
 
-/** Seeded random sleds and levers. */
+/** Seeded random sleds, and levers and carriages of exercises. */
 final class RandomMachines {
     private final Random random;
     private final RandomSled sleds;
+    private final RandomParts parts;
 
     RandomMachines(long seed) {
         random = new Random(seed);
         sleds = new RandomSled(seed);
+        parts = new RandomParts(random);
     }
 
     /** Both kinds of ride, counterweights, up to three lines above and below, loss; every other one with a stop. */
@@ -47,25 +47,9 @@ final class RandomMachines {
         }
     }
 
-    FreeLever lever() {
-        List<FreeLever.Point> points = new ArrayList<>();
-        for (int k = random.nextInt(3); k >= 0; k--) {
-            points.add(point());
-        }
-        FreeLever.PivotFriction friction =
-                new FreeLever.PivotFriction(4 * random.nextDouble(), 6 * random.nextDouble());
-        double low = -1.5 + random.nextDouble();
-        Ends ends = new Ends(low, Ends.Bottom.STOP, low + 0.5 + 1.5 * random.nextDouble());
-        return new FreeLever(point(), 2 * random.nextDouble(), points, friction, ends);
-    }
-
-    private FreeLever.Point point() {
-        return new FreeLever.Point(30 * random.nextDouble(), 0.1 + 0.5 * random.nextDouble(), 6 * random.nextDouble());
-    }
-
-    /** A sled of {@link #task} or a {@link #lever}. */
+    /** A sled of {@link #task} or a lever or carriage of an exercise. */
     LoneMachine machine() {
-        return random.nextInt(3) == 0 ? lever() : FreeSled.of(task());
+        return random.nextInt(3) == 0 ? parts.next() : FreeSled.of(task());
     }
 
     /** Somewhere between its ends, held or moving either way. */
@@ -74,6 +58,11 @@ final class RandomMachines {
         double place = ends.low() + (ends.high() - ends.low()) * random.nextDouble();
         int kind = random.nextInt(3);
         return new Release(place, kind == 0 ? 0 : (kind == 1 ? -1 : 1) * random.nextDouble());
+    }
+
+    /** A lever or carriage of an exercise. */
+    FreePart part() {
+        return parts.next();
     }
 
     double between(double low, double high) {

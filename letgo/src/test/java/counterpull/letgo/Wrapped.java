@@ -19,6 +19,16 @@ class Wrapped implements LoneMachine {
     }
 
     @Override
+    public double rubbedInertia(double x) {
+        return machine.rubbedInertia(x);
+    }
+
+    @Override
+    public double rubbedInertiaSlope(double x) {
+        return machine.rubbedInertiaSlope(x);
+    }
+
+    @Override
     public double weight(double x) {
         return machine.weight(x);
     }

@@ -3,6 +3,7 @@ package counterpull.report.result;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import counterpull.engine.profile.PressProfile;
 import counterpull.letgo.Outcome;
+import counterpull.letgo.Releases;
 import counterpull.letgo.SledReleases;
 
 /** What a setup does by itself when it is let go, for machines; the unit of every number is in its key. */
@@ -10,7 +11,7 @@ final class LetGoJson {
     private LetGoJson() {}
 
     static void write(ObjectNode node, PressProfile profile) {
-        SledReleases releases = SledReleases.of(profile);
+        Releases releases = SledReleases.of(profile);
         outcome(node.putObject("at_bottom"), releases.atBottom(), profile);
         outcome(node.putObject("at_top"), releases.atTop(), profile);
         releases.hardest().ifPresent(outcome -> outcome(node.putObject("hardest_arrival"), outcome, profile));

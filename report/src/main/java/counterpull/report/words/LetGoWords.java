@@ -9,6 +9,7 @@ import counterpull.engine.profile.PressTask;
 import counterpull.letgo.Ending;
 import counterpull.letgo.EnergyAccount;
 import counterpull.letgo.Outcome;
+import counterpull.letgo.Releases;
 import counterpull.letgo.SledReleases;
 import counterpull.report.table.Measure;
 import counterpull.report.table.UnitSet;
@@ -22,7 +23,7 @@ public final class LetGoWords {
     private static final double ALIKE = 1.05;
     private final PressProfile profile;
     private final UnitSet units;
-    private final SledReleases releases;
+    private final Releases releases;
 
     /** For one setup in a reader's units. */
     public LetGoWords(PressProfile profile, UnitSet units) {

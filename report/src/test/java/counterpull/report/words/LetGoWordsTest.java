@@ -8,6 +8,7 @@ import counterpull.engine.choice.Strategy;
 import counterpull.engine.profile.Groundwork;
 import counterpull.engine.profile.PressProfile;
 import counterpull.letgo.EnergyAccount;
+import counterpull.letgo.Releases;
 import counterpull.letgo.SledReleases;
 import counterpull.report.Cases;
 import counterpull.report.Demo;
@@ -119,7 +120,7 @@ class LetGoWordsTest {
                     .map(r -> r.best(5))
                     .orElse(List.of())) {
                 Setup setup = Setup.of("any", candidate, usual.scenario());
-                SledReleases releases = SledReleases.of(setup.profile());
+                Releases releases = SledReleases.of(setup.profile());
                 if (setup.order().staysDown()) {
                     assertThat(releases.atBottom().pulledUp()).isFalse();
                     seen++;
