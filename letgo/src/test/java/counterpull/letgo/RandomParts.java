@@ -22,6 +22,7 @@ import counterpull.engine.load.LineEnd;
 import counterpull.engine.load.Loaded;
 import counterpull.engine.load.OnGuidedMass;
 import counterpull.engine.load.OnLever;
+import counterpull.engine.load.RailFrame;
 import counterpull.engine.load.Resistance;
 import counterpull.engine.load.StackLine;
 import counterpull.engine.load.StretchLine;
@@ -62,6 +63,12 @@ final class RandomParts {
     private FreePart lever() {
         LeverFrame frame = new LeverFrame(new Vec(between(-0.2, 0.2), between(-0.2, 0.2)), new Cuff(0, 0.3));
         LeverRod rod = new LeverRod(frame, between(-2, 2), random.nextBoolean() ? 1 : -1, between(0.4, 1.6));
+        return part(rod, on(rod));
+    }
+
+    /** What hangs, winds and pulls on a lever. */
+    List<Resistance> on(LeverRod rod) {
+        LeverFrame frame = rod.frame();
         List<Resistance> resists = new ArrayList<>(List.of(lever(frame)));
         if (random.nextBoolean()) {
             resists.add(cam(rod));
@@ -69,7 +76,7 @@ final class RandomParts {
         if (random.nextBoolean()) {
             resists.add(line(frame.pivot(), new OnLever("peg", frame, between(0.1, 0.4), between(-3, 3), 0)));
         }
-        return part(rod, resists);
+        return resists;
     }
 
     private Lever lever(LeverFrame frame) {
@@ -102,24 +109,30 @@ final class RandomParts {
 
     private FreePart carriage() {
         double toward = between(-3, 3);
-        GuidedMass mass = new GuidedMass(
-                "carriage",
-                GRIP,
-                toward + (random.nextBoolean() ? 0 : Math.PI),
-                new Carriage(
-                        between(5, 40),
-                        new Counterweight(between(0, 15), Counterweight.Run.values()[random.nextInt(2)]),
-                        new Friction(between(0, 20), between(0, 0.2), random.nextBoolean() ? 0 : between(0, 60)),
-                        400),
-                Loaded.Plates.HERE);
         Vec start = new Vec(between(-0.5, 0.5), between(-0.5, 0.5));
-        RailRod rod = new RailRod(mass.frame(), start, toward, between(0.2, 0.9));
+        List<Resistance> resists = onRail(GRIP, start, toward);
+        RailFrame frame = ((GuidedMass) resists.get(0)).frame();
+        return part(new RailRod(frame, start, toward, between(0.2, 0.9)), resists);
+    }
+
+    /** A carriage and what pulls on it. */
+    List<Resistance> onRail(BodyPoint at, Vec start, double toward) {
+        GuidedMass mass = new GuidedMass(
+                "carriage", at, toward + (random.nextBoolean() ? 0 : Math.PI), ridden(), Loaded.Plates.HERE);
         List<Resistance> resists = new ArrayList<>(List.of(mass));
         if (random.nextBoolean()) {
             Vec from = new Vec(between(-0.2, 0.2), between(-0.2, 0.2));
             resists.add(line(start, new OnGuidedMass("peg", mass.frame(), from, 0)));
         }
-        return part(rod, resists);
+        return resists;
+    }
+
+    private Carriage ridden() {
+        Counterweight counterweight =
+                new Counterweight(between(0, 15), Counterweight.Run.values()[random.nextInt(2)]);
+        Friction friction =
+                new Friction(between(0, 20), between(0, 0.2), random.nextBoolean() ? 0 : between(0, 60));
+        return new Carriage(between(5, 40), counterweight, friction, 400);
     }
 
     /** A line from a place that is about a metre away to a peg, straight or over a guide. */
