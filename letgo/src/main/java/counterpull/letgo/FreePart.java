@@ -1,5 +1,6 @@
 package counterpull.letgo;
 
+import counterpull.engine.Refusal;
 import counterpull.engine.load.Resistance;
 import java.util.List;
 
@@ -7,14 +8,17 @@ import java.util.List;
  * A part of an exercise's machine with nobody on it: a lever with all that weighs, winds and pulls on it, or a carriage on its rail. Its coordinate
  * u is the part's own, above the bottom of the range, the way it is lifted positive: rad of the lever, m along the rail.
  *
- * <p>Everything comes from the engine's own laws, asked with a bare rod in the limb's stead; rubber counts with its guides. Past an end
- * of the range it is what it is at that end.
+ * <p>Everything comes from the engine's own laws, asked with a bare rod in the limb's stead; rubber counts with its guides. A
+ * little past an end of the range it goes on as it is, for the integrator's sake; where the engine has no answer there, as at that end.
  */
 final class FreePart implements LoneMachine {
+    private static final double BEYOND = 0.3;
     private final Rod rod;
     private final List<Resistance> carried;
     private final Surroundings around;
     private final Ends ends;
+    private final double least;
+    private final double most;
     private double place = Double.NaN;
     private Moment moment;
 
@@ -37,16 +41,31 @@ final class FreePart implements LoneMachine {
         this.carried = List.copyOf(carried);
         this.around = around;
         ends = new Ends(0, bottom, rod.travel());
+        least = answers(-BEYOND) ? -BEYOND : 0;
+        most = answers(rod.travel() + BEYOND) ? rod.travel() + BEYOND : rod.travel();
+    }
+
+    private boolean answers(double u) {
+        try {
+            return moment(u).inertia() > 0;
+        } catch (Refusal refusal) {
+            return false;
+        }
+    }
+
+    private Moment moment(double u) {
+        Moment found = new Moment(rod.at(u, Moment.course()), around.plates());
+        for (Resistance resistance : carried) {
+            found.add(resistance, around.gravity());
+        }
+        return found;
     }
 
     /** The engine's answer at a place, kept while the place is the same. */
     private Moment at(double x) {
-        double u = ends.within(x);
+        double u = Math.min(most, Math.max(least, x));
         if (u != place) {
-            moment = new Moment(rod.at(u, Moment.course()), around.plates());
-            for (Resistance resistance : carried) {
-                moment.add(resistance, around.gravity());
-            }
+            moment = moment(u);
             place = u;
         }
         return moment;

@@ -17,10 +17,9 @@ class EnergyCrosscheckTest {
     private static final int MACHINES = 1500;
 
     /**
-     * What is promised is 1e-3. Steps are held to 1e-11, but a step that crosses a kink (rubber that tightens, a reading of a cam, the end
-     * of the range) is off by more than its own estimate.
+     * What is promised is 1e-3. Steps are held to 1e-11, but a step that crosses a kink (rubber that tightens, a reading of a cam) is off by more than its own estimate.
      */
-    private static final double HELD_TO = 1e-7;
+    private static final double HELD_TO = 1e-8;
 
     @Test
     void everyAccountCloses() {

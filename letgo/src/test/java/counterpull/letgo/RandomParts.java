@@ -128,10 +128,8 @@ final class RandomParts {
     }
 
     private Carriage ridden() {
-        Counterweight counterweight =
-                new Counterweight(between(0, 15), Counterweight.Run.values()[random.nextInt(2)]);
-        Friction friction =
-                new Friction(between(0, 20), between(0, 0.2), random.nextBoolean() ? 0 : between(0, 60));
+        Counterweight counterweight = new Counterweight(between(0, 15), Counterweight.Run.values()[random.nextInt(2)]);
+        Friction friction = new Friction(between(0, 20), between(0, 0.2), random.nextBoolean() ? 0 : between(0, 60));
         return new Carriage(between(5, 40), counterweight, friction, 400);
     }
 

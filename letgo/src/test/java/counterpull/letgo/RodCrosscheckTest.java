@@ -75,15 +75,18 @@ class RodCrosscheckTest {
         ChainPath limb = shank();
         Contact contact = random.nextBoolean()
                 ? new Cuff(0, parts.between(0.2, 0.35))
-                : new RollerPad(
-                        0, parts.between(0.2, 0.35), RollerPad.Pushes.values()[random.nextInt(2)]);
+                : new RollerPad(0, parts.between(0.2, 0.35), RollerPad.Pushes.values()[random.nextInt(2)]);
         LeverFrame frame = new LeverFrame(new Vec(parts.between(-0.08, 0.08), parts.between(-0.08, 0.08)), contact);
         LeverPath lever = frame.over(limb);
         double[] u = new double[limb.positions()];
         PointTrack way = new PointTrack(u.length);
         for (int i = 0; i < u.length; i++) {
             u[i] = lever.sense() * (lever.angle(i) - lever.angle(0));
-            way.set(i, new Vec(u[i], 0), new Vec(lever.sense() * lever.slope(i), 0), new Vec(lever.sense() * lever.curve(i), 0));
+            way.set(
+                    i,
+                    new Vec(u[i], 0),
+                    new Vec(lever.sense() * lever.slope(i), 0),
+                    new Vec(lever.sense() * lever.curve(i), 0));
         }
         LeverRod rod = new LeverRod(frame, lever.angle(0), lever.sense(), u[u.length - 1]);
         List<Resistance> resists = parts.on(rod);
@@ -104,8 +107,7 @@ class RodCrosscheckTest {
             u[i] = along.dot(track.at(i).minus(track.at(0)));
             way.set(i, new Vec(u[i], 0), new Vec(along.dot(track.slope(i)), 0), new Vec(along.dot(track.curve(i)), 0));
         }
-        RailRod rod =
-                new RailRod(((GuidedMass) resists.get(0)).frame(), track.at(0), toward, u[u.length - 1]);
+        RailRod rod = new RailRod(((GuidedMass) resists.get(0)).frame(), track.at(0), toward, u[u.length - 1]);
         return new Pair(limb, resists, part(rod, resists), u, way);
     }
 
@@ -124,7 +126,9 @@ class RodCrosscheckTest {
                 energies(pair);
                 compared++;
             } catch (Refusal refusal) {
-                assertThat(refusal.fault()).as("a geometry that no limb can carry").isNotNull();
+                assertThat(refusal.fault())
+                        .as("a geometry that no limb can carry")
+                        .isNotNull();
             }
         }
         assertThat(compared).isGreaterThan(TRIALS * 3 / 4);
@@ -139,7 +143,8 @@ class RodCrosscheckTest {
                 onMachine += size
                         * (pull.isCouple()
                                 ? pair.limb().slope(pull.at().segment(), i)
-                                : pull.direction(i).dot(pair.limb().track(pull.at()).slope(i)));
+                                : pull.direction(i)
+                                        .dot(pair.limb().track(pull.at()).slope(i)));
                 scale = Math.max(scale, Math.abs(size));
             }
         }
