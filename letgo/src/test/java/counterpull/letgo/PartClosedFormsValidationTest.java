@@ -151,6 +151,21 @@ class PartClosedFormsValidationTest {
         row(what + "speed", "m/s", Math.sqrt(0.72 * a), outcome.arrivalSpeed());
     }
 
+    /** 40 kg on a slope of 20°: what first moves it was measured at 1 N more, or 1 N less, than its weight along the rail. */
+    @Test
+    void whatFirstMovesABarHoldsItAtRest() {
+        BodyPoint hand = new BodyPoint("hand", 1, new Vec(0.3, 0));
+        double angle = Angles.radians(20);
+        double weight = 40 * G * Math.sin(angle);
+        for (double breakaway : new double[] {weight + 1, weight - 1}) {
+            Carriage carriage = new Carriage(20, Counterweight.none(), new Friction(5, 0, breakaway), 400);
+            GuidedMass bar = new GuidedMass("bar", hand, angle, carriage, Loaded.Plates.HERE);
+            FreePart part = part(new RailRod(bar.frame(), new Vec(0.14, 0.18), angle, 0.36), bar);
+            Ending ending = LetGo.of(part, Release.held(0.2)).ending();
+            assertThat(ending).isEqualTo(breakaway > weight ? Ending.AT_REST : Ending.NOTHING_CATCHES_IT);
+        }
+    }
+
     /** The controls: on a cam whose radius doubles, either forgotten slope opens the account. */
     @Test
     void aForgottenSlopeOfWhatACamMovesIsFound() {

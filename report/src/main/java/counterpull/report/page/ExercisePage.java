@@ -51,6 +51,7 @@ public final class ExercisePage {
         answer();
         figures();
         charts();
+        ReleaseSection.write(paper, profile);
         measure();
         numbers();
         gaps();
