@@ -12,6 +12,7 @@ import counterpull.report.table.UnitSet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /** What the machines of an exercise do by themselves if the person lets go, in sentences for the floor. */
 public final class ReleaseWords {
@@ -150,10 +151,23 @@ public final class ReleaseWords {
         };
     }
 
-    /** What the sentences take for granted. */
+    /** What the sentences take for granted, and what to do in any case. */
     public String how() {
-        return "Computed for each machine alone, with its whole load and nobody on it, down to the bottom of the range: a limb that is"
-                + " still at a pad goes with it. Set the machine's own pins or catches there in any case.";
+        List<String> words =
+                new ArrayList<>(List.of("Computed for each machine alone, with its whole load and nobody on it."));
+        if (any(kind -> kind != MachineReleases.Kind.LINE)) {
+            words.add(
+                    "A limb that is still at a pad goes with it; set the machine's own pins or catches at the bottom of the range"
+                            + " in any case.");
+        }
+        if (any(kind -> kind == MachineReleases.Kind.LINE)) {
+            words.add("Nothing is taken to slow a handle: keep clear of its way to the pulley.");
+        }
+        return String.join(" ", words);
+    }
+
+    private boolean any(Predicate<MachineReleases.Kind> wanted) {
+        return releases.machines().stream().map(MachineReleases::kind).anyMatch(wanted);
     }
 
     private String from(MachineReleases machine, Outcome outcome) {
