@@ -18,9 +18,12 @@ import java.util.Optional;
  * read-only.
  *
  * <p>Refuses a posture past a joint's own range, and a setup in which a line goes slack, a pad loses
- * contact or a foot tips anywhere.
+ * contact or a foot tips anywhere: also between the positions, where these are few.
  */
 public final class ExerciseProfile extends Profile {
+    /** So many positions at the least are looked at for what must not happen anywhere; ours. */
+    private static final int LOOKED_AT = 101;
+
     private final ExerciseTask task;
     private final WorkingRange range;
     private final Course course;
@@ -45,7 +48,16 @@ public final class ExerciseProfile extends Profile {
 
     /** The profile of a task. */
     public static ExerciseProfile of(ExerciseTask task) {
+        if (task.positions() < LOOKED_AT) {
+            new ExerciseProfile(task.lookedAtFrom(finer(task.positions()))).held();
+        }
         return new ExerciseProfile(task).held();
+    }
+
+    // as many as are looked at, its own among them
+    private static int finer(int positions) {
+        int steps = positions - 1;
+        return (LOOKED_AT - 1 + steps - 1) / steps * steps + 1;
     }
 
     private double share(Limb limb) {
@@ -61,11 +73,8 @@ public final class ExerciseProfile extends Profile {
         ChainPath path = motion.path(new Motion.Moving(limb.body(), share(limb), range, course, carried));
         for (int i = 0; i < path.positions(); i++) {
             for (Joint joint : motion.joints()) {
-                limb.ranges()
-                        .check(
-                                joint,
-                                path.angle(joint, i),
-                                where(i) + " (" + limb.side().words() + ")");
+                String at = where(i) + " (" + limb.side().words() + ")";
+                limb.ranges().checkPosture(joint, path.angle(joint, i), at);
             }
         }
         return path;

@@ -37,6 +37,11 @@ public record ExerciseTask(Person person, Exercise exercise, double plates, Temp
         return new ExerciseTask(person, exercise, other, tempo, positions);
     }
 
+    /** The same looked at from another number of positions. */
+    public ExerciseTask lookedAtFrom(int otherPositions) {
+        return new ExerciseTask(person, exercise, plates, tempo, otherPositions);
+    }
+
     /**
      * The range that all limbs share: from the nearest of their bottoms to the nearest of their tops, so that no limb leaves its own.
      */

@@ -89,6 +89,6 @@ public final class RandomExercise {
     }
 
     private static Limb limb(Side side, BodySide body, double share, WorkingRange range) {
-        return new Limb(side, body, share, range, JointRanges.open(), LimbStrength.none());
+        return new Limb(side, body, share, range, JointRanges.anyPosture(), LimbStrength.none());
     }
 }
