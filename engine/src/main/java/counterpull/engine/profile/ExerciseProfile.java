@@ -1,8 +1,11 @@
 package counterpull.engine.profile;
 
 import counterpull.engine.body.Joint;
+import counterpull.engine.load.FixedPointLoads;
 import counterpull.engine.load.Pull;
 import counterpull.engine.load.Resistance;
+import counterpull.engine.load.StretchLine;
+import counterpull.engine.load.StretchSeries;
 import counterpull.engine.motion.BalancedStand;
 import counterpull.engine.motion.ChainPath;
 import counterpull.engine.motion.Course;
@@ -107,8 +110,21 @@ public final class ExerciseProfile extends Profile {
         for (ExerciseLimb limb : limbs) {
             new Contacts(limb, positions()).hold(this::where);
             limb.ground().ifPresent(Ground::standing);
+            hooks(limb.path());
         }
         return this;
+    }
+
+    private void hooks(ChainPath path) {
+        List<StretchSeries> lines = new ArrayList<>();
+        for (Resistance resistance : task.exercise().resists()) {
+            if (resistance instanceof StretchLine line) {
+                lines.add(line.over(path));
+            }
+        }
+        for (FixedPointLoads loads : FixedPointLoads.of(lines, positions())) {
+            loads.withinRating(this::where);
+        }
     }
 
     /** What it was computed from. */
