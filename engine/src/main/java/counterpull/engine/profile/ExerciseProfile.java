@@ -9,7 +9,6 @@ import counterpull.engine.load.StretchSeries;
 import counterpull.engine.motion.BalancedStand;
 import counterpull.engine.motion.ChainPath;
 import counterpull.engine.motion.Course;
-import counterpull.engine.motion.Ground;
 import counterpull.engine.motion.Motion;
 import counterpull.engine.motion.WorkingRange;
 import java.util.ArrayList;
@@ -52,8 +51,13 @@ public final class ExerciseProfile extends Profile {
     /** The profile of a task. */
     public static ExerciseProfile of(ExerciseTask task) {
         if (task.positions() < LOOKED_AT) {
-            new ExerciseProfile(task.lookedAtFrom(finer(task.positions()))).held();
+            atPositionsAlone(task.lookedAtFrom(finer(task.positions())));
         }
+        return atPositionsAlone(task);
+    }
+
+    /** The same without a look between its positions: beside something else that has only these. */
+    public static ExerciseProfile atPositionsAlone(ExerciseTask task) {
         return new ExerciseProfile(task).held();
     }
 
@@ -109,7 +113,7 @@ public final class ExerciseProfile extends Profile {
     private ExerciseProfile held() {
         for (ExerciseLimb limb : limbs) {
             new Contacts(limb, positions()).hold(this::where);
-            limb.ground().ifPresent(Ground::standing);
+            limb.ground().ifPresent(ground -> ground.standing(this::where));
             hooks(limb.path());
         }
         return this;
