@@ -1,8 +1,11 @@
 package counterpull.engine.load;
 
+import counterpull.engine.Fault;
+import counterpull.engine.Refusal;
 import counterpull.engine.motion.Phase;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntFunction;
 
 /**
  * What each fixed point carries: the vector sum of all lines that end on it, N. A matched pair on points at the sides hangs half on each; on
@@ -13,6 +16,8 @@ import java.util.List;
  * @param position where that is
  */
 public record FixedPointLoads(FixedPoint point, double most, int position) {
+    private static final double ROUNDING = 1e-9;
+
     /** The loads of all fixed points in use. */
     public static List<FixedPointLoads> of(List<StretchSeries> lines, int positions) {
         List<FixedPoint> points = new ArrayList<>();
@@ -26,6 +31,20 @@ public record FixedPointLoads(FixedPoint point, double most, int position) {
         List<FixedPointLoads> loads = new ArrayList<>();
         points.forEach(point -> loads.add(most(point, lines, positions)));
         return loads;
+    }
+
+    /** Refuses a load that passes the point's rating, by more than rounding; {@code where} says a position in words. */
+    public void withinRating(IntFunction<String> where) {
+        if (most > point.rating() * (1 + ROUNDING)) {
+            throw new Refusal(
+                    Fault.OUTSIDE_LIMITS,
+                    "load on the " + point.name() + " " + where.apply(position),
+                    most,
+                    point.rating(),
+                    "N",
+                    "the " + point.name() + " would carry more than it is rated for " + where.apply(position)
+                            + ": use another hook, less rubber or a shorter range");
+        }
     }
 
     private static FixedPointLoads most(FixedPoint point, List<StretchSeries> lines, int positions) {

@@ -17,7 +17,8 @@ import java.util.List;
  *
  * <p>Formula: force = m(g sin θ + c̈) − g c + M_c c̈ ± (f₀ + μN), N, on the body against <b>u</b>; <b>u</b> the rail's direction in the sense in
  * which the point goes toward the top, θ its angle from the horizontal, c = point · <b>u</b>, m; m carriage + plates, M_c the
- * counterweight, c = M_c sin θ where it runs along the rail, c = M_c where it hangs free; its inertia counts once either way. Friction +
+ * counterweight, c = M_c sin θ where it runs along the rail, c = M_c where it hangs free and <b>u</b> does not fall, −M_c where <b>u</b>
+ * falls: it draws up the rail either way; its inertia counts once. Friction +
  * lifting, − lowering, also where the speed is zero, none held; N = m √(g₀² − g² sin² θ), the weight's part across the rail (m g cos θ in an
  * upright plane, m g₀ in a level one). Sign: positive where the body pushes it toward the top; below zero contact is lost. Range: a point that goes
  * one way along the rail. Source: the law of the carriage, Newton's second law along the rail; friction after Coulomb.
@@ -33,6 +34,7 @@ import java.util.List;
  */
 public record GuidedMass(String name, BodyPoint at, double railAngle, Carriage carriage, Loaded.Plates plates)
         implements Resistance {
+    private static final double LEVEL = 1e-9;
     private static final Require.Limits TURN = new Require.Limits(-2 * Math.PI, 2 * Math.PI);
 
     public GuidedMass {
@@ -91,7 +93,9 @@ public record GuidedMass(String name, BodyPoint at, double railAngle, Carriage c
     private double counterPull(double alongRail) {
         Counterweight counter = carriage.counterweight();
         boolean hanging = counter.run() == Counterweight.Run.HANGING;
-        return counter.mass() * (hanging ? Constants.STANDARD_GRAVITY : alongRail);
+        // it draws up the rail; on a level one toward the top
+        double free = alongRail < -LEVEL ? -Constants.STANDARD_GRAVITY : Constants.STANDARD_GRAVITY;
+        return counter.mass() * (hanging ? free : alongRail);
     }
 
     private List<Share> inertias(double[] acceleration) {

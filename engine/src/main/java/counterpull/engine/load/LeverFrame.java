@@ -12,6 +12,7 @@ import counterpull.engine.planar.Vec;
  */
 public record LeverFrame(Vec pivot, Contact contact) implements Carrier {
     private static final Require.Limits NEAR = new Require.Limits(-3, 3);
+    private static final double ROUNDING = 1e-9;
 
     public LeverFrame {
         Require.within(pivot.x(), NEAR, "place of the lever's pivot, forward of the joint", "m");
@@ -21,6 +22,13 @@ public record LeverFrame(Vec pivot, Contact contact) implements Carrier {
     @Override
     public String words() {
         return contact.words();
+    }
+
+    @Override
+    public boolean isSame(Carrier other) {
+        return other instanceof LeverFrame lever
+                && lever.contact.equals(contact)
+                && lever.pivot.minus(pivot).norm() < ROUNDING;
     }
 
     @Override

@@ -57,7 +57,8 @@ final class MeasuredCurves {
         return mean.slope(position);
     }
 
+    /** Half the difference; never more than the mean: what is read on the way down is zero or more, also between readings. */
     double half(double position) {
-        return half.value(position);
+        return Math.min(half.value(position), mean.value(position));
     }
 }

@@ -14,7 +14,7 @@ import java.util.List;
  * A machine known only by what a scale read on it: force or torque against position, once moving slowly up, once slowly down.
  *
  * <p>Formula: held (up + down)/2, lifting up, lowering down, N or N·m, against the motion toward the top; what lies between two readings
- * by a monotone cubic through their means and one through their half differences. Stored: the integral of the mean; lost: half the
+ * by a monotone cubic through their means and one through their half differences, which nowhere passes the mean. Stored: the integral of the mean; lost: half the
  * difference × speed. Sign: positive works against lifting. Range: from the first reading's position to the last one's, never beyond: a
  * refusal names the position. Source: Fritsch and Carlson 1980 for the curve; the mean of both ways is what is left without a friction that
  * is the same both ways (common practice, no source).

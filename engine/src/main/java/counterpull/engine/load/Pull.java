@@ -99,7 +99,7 @@ public final class Pull {
 
     /**
      * The machine through whose one contact it reaches the body; empty where it acts on the body itself. All forces (not couples)
-     * through equal machines have the same place and direction, and only their sum must be {@linkplain Holds what it can be}.
+     * through the {@linkplain Carrier#isSame same} machine have the same place and direction, and only their sum must be {@linkplain Holds what it can be}.
      */
     public Optional<Carrier> carrier() {
         return carrier;

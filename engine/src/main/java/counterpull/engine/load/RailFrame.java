@@ -12,6 +12,7 @@ import counterpull.engine.motion.ChainPath;
  */
 public record RailFrame(BodyPoint at, double railAngle) implements Carrier {
     private static final Require.Limits TURN = new Require.Limits(-2 * Math.PI, 2 * Math.PI);
+    private static final double ROUNDING = 1e-9;
 
     public RailFrame {
         Require.within(railAngle, TURN, "direction of the rail at " + at.name(), "rad");
@@ -20,6 +21,14 @@ public record RailFrame(BodyPoint at, double railAngle) implements Carrier {
     @Override
     public String words() {
         return at.name() + " on its rail";
+    }
+
+    @Override
+    public boolean isSame(Carrier other) {
+        return other instanceof RailFrame rail
+                && rail.at.segment() == at.segment()
+                && rail.at.at().minus(at.at()).norm() < ROUNDING
+                && Math.abs(Math.sin(rail.railAngle - railAngle)) < ROUNDING;
     }
 
     @Override

@@ -8,15 +8,25 @@ import counterpull.engine.Require;
  * A bounce at the bottom: constant acceleration a = (v↓ + v↑)/T through the turn, constant speed outside it. The far end is
  * not modelled. v↓²/2a and v↑²/2a must fit into the travel.
  *
- * @param speedDown v↓, m/s or rad/s, above zero
- * @param speedUp v↑, above zero
- * @param turnTime T, s, above zero
+ * @param speedDown v↓, m/s or rad/s, above zero to 100
+ * @param speedUp v↑, above zero to 100
+ * @param turnTime T, s, 0.001 to 1e6
  */
 public record Bounce(double speedDown, double speedUp, double turnTime) implements Tempo {
+    private static final Require.Limits SPEED = new Require.Limits(0, 100);
+
     public Bounce {
-        Require.positive(speedDown, "speed of lowering", "m/s or rad/s");
-        Require.positive(speedUp, "speed of lifting", "m/s or rad/s");
-        Require.positive(turnTime, "time of the turn", "s");
+        Require.within(
+                Require.positive(speedDown, "speed of lowering", "m/s or rad/s"),
+                SPEED,
+                "speed of lowering",
+                "m/s or rad/s");
+        Require.within(
+                Require.positive(speedUp, "speed of lifting", "m/s or rad/s"),
+                SPEED,
+                "speed of lifting",
+                "m/s or rad/s");
+        Seconds.require(turnTime, "time of the turn");
     }
 
     /** Acceleration of the turn, per s². */
@@ -53,7 +63,7 @@ public record Bounce(double speedDown, double speedUp, double turnTime) implemen
                     "length of the bounce's turn",
                     length,
                     travel,
-                    "m",
+                    "m or rad",
                     "the bounce needs more travel than the range has: shorten its time or lower its speed");
         }
         return length;

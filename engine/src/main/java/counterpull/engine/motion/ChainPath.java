@@ -2,6 +2,7 @@ package counterpull.engine.motion;
 
 import counterpull.engine.Require;
 import counterpull.engine.body.Joint;
+import counterpull.engine.body.PossibleAngles;
 import counterpull.engine.planar.Angles;
 import counterpull.engine.planar.Chain;
 import counterpull.engine.planar.ChainMotion;
@@ -18,6 +19,7 @@ public final class ChainPath implements LimbPath {
     private final Course course;
     private final List<JointSense> senses;
     private final List<Joint> joints;
+    private final double[] middles;
     private final double[] direction;
     private final double[] slope;
     private final double[] curve;
@@ -33,6 +35,9 @@ public final class ChainPath implements LimbPath {
         this.course = course;
         this.senses = List.copyOf(senses);
         joints = senses.stream().map(JointSense::joint).sorted().toList();
+        middles = senses.stream()
+                .mapToDouble(sense -> PossibleAngles.middle(sense.joint()))
+                .toArray();
         direction = bends.direction.clone();
         slope = bends.slope.clone();
         curve = bends.curve.clone();
@@ -123,7 +128,8 @@ public final class ChainPath implements LimbPath {
         int k = index(joint);
         JointSense sense = senses.get(k);
         double before = k == 0 ? 0 : direction(k - 1, i);
-        return Angles.wrap(sense.angleSign() * (direction(k, i) - before) + sense.offset());
+        double middle = middles[k];
+        return middle + Angles.wrap(sense.angleSign() * (direction(k, i) - before) + sense.offset() - middle);
     }
 
     @Override

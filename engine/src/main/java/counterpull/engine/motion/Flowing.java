@@ -1,7 +1,5 @@
 package counterpull.engine.motion;
 
-import counterpull.engine.Require;
-
 /**
  * Turns without a pause at the named ends: speed 0 and one shared acceleration there, the joint minimum of squared jerk of
  * both strokes, capped so that each stroke stays monotone; at an end that does not turn speed and acceleration are 0.
@@ -36,8 +34,8 @@ public record Flowing(double lowering, double lifting, Turn turn) implements Tem
     }
 
     public Flowing {
-        Require.positive(lowering, "time of lowering", "s");
-        Require.positive(lifting, "time of lifting", "s");
+        Seconds.require(lowering, "time of lowering");
+        Seconds.require(lifting, "time of lifting");
     }
 
     /** The shared acceleration at a turn for a stroke of this travel, per s². */

@@ -14,8 +14,8 @@ public record FullStop(Seconds seconds) implements Tempo {
     }
 
     static void check(Seconds seconds) {
-        Require.positive(seconds.lowering(), "time of lowering", "s");
-        Require.positive(seconds.lifting(), "time of lifting", "s");
+        Seconds.require(seconds.lowering(), "time of lowering");
+        Seconds.require(seconds.lifting(), "time of lifting");
         Require.within(seconds.lowPause(), new Require.Limits(0, 60), "pause at the bottom", "s");
         Require.within(seconds.highPause(), new Require.Limits(0, 60), "pause at the top", "s");
     }

@@ -7,6 +7,7 @@ import counterpull.engine.planar.PointLoads;
 import counterpull.engine.planar.Vec;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntFunction;
 
 /**
  * What the ground does to one foot of a balanced stand in each phase, by Newton–Euler from the top down: with the limb's share of the
@@ -88,10 +89,12 @@ public final class Ground {
         return contacts[course.cell(phase, i)];
     }
 
-    /** This ground where the foot stands in every phase at every position, else a refusal. */
-    public Ground standing() {
-        for (GroundContact contact : contacts) {
-            contact.standing();
+    /** This ground where the foot stands in every phase at every position, else a refusal; {@code where} says a position in words. */
+    public Ground standing(IntFunction<String> where) {
+        for (Phase phase : Phase.values()) {
+            for (int i = 0; i < course.positions(); i++) {
+                at(phase, i).standing(where.apply(i) + " while " + phase.words());
+            }
         }
         return this;
     }

@@ -35,25 +35,25 @@ public record GroundContact(double upward, double forward, double fraction) {
         return upward > 0 && fraction >= 0 && fraction <= 1;
     }
 
-    /** This contact where it {@linkplain #stands() stands}, else a refusal that names what it passes. */
-    public GroundContact standing() {
+    /** This contact where it {@linkplain #stands() stands}, else a refusal that names what it passes and {@code where}. */
+    public GroundContact standing(String where) {
         if (upward <= 0) {
             throw new Refusal(
                     Fault.CONTACT_LOST,
-                    "force of the ground on the foot",
+                    "force of the ground on the foot " + where,
                     upward,
                     0,
                     "N",
-                    "the foot would leave the ground");
+                    "the foot would leave the ground " + where + ": move slower");
         }
         if (!stands()) {
             throw new Refusal(
                     Fault.CONTACT_LOST,
-                    "pressure point (fraction of foot length from the heel)",
+                    "pressure point (fraction of foot length from the heel) " + where,
                     fraction,
                     fraction < 0 ? 0 : 1,
                     "",
-                    "the person would tip over the " + (fraction < 0 ? "heel" : "toes")
+                    "the person would tip over the " + (fraction < 0 ? "heel" : "toes") + " " + where
                             + ": move slower or balance elsewhere");
         }
         return this;

@@ -1,6 +1,8 @@
 package counterpull.engine.motion;
 
 import counterpull.engine.Constants;
+import counterpull.engine.Fault;
+import counterpull.engine.Refusal;
 import counterpull.engine.Require;
 import counterpull.engine.body.Joint;
 import java.util.List;
@@ -35,7 +37,24 @@ public record Hinge(Joint joint, double attitude, Map<Joint, Double> held, Lie l
     public Hinge {
         Require.finite(attitude, "attitude of what does not turn", "rad");
         held = Map.copyOf(held);
-        held.forEach((which, angle) -> Require.finite(angle, "held angle of the " + which.words(), "rad"));
+        List<Joint> moving = Anatomy.outward(joint);
+        held.forEach((which, angle) -> {
+            Require.finite(angle, "held angle of the " + which.words(), "rad");
+            requireBeyond(moving, which, angle);
+        });
+    }
+
+    private static void requireBeyond(List<Joint> moving, Joint which, double angle) {
+        if (moving.indexOf(which) < 1) {
+            throw new Refusal(
+                    Fault.OUTSIDE_LIMITS,
+                    "held angle of the " + which.words(),
+                    angle,
+                    Double.NaN,
+                    "rad",
+                    "the " + which.words() + " is not beyond the "
+                            + moving.get(0).words() + ", so it cannot be held in this movement: leave it out");
+        }
     }
 
     @Override

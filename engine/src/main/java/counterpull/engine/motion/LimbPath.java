@@ -14,7 +14,10 @@ public sealed interface LimbPath permits LegPath, ChainPath {
     /** How many positions there are, bottom first. */
     int positions();
 
-    /** Anatomical angle of a joint at position i, rad. */
+    /**
+     * Anatomical angle of a joint at position i, rad; of a chain counted within half a turn of the {@linkplain
+     * counterpull.engine.body.PossibleAngles#middle middle} of what the joint can do, of a press's leg in (−π, π].
+     */
     double angle(Joint joint, int i);
 
     /** How fast the joint turns in the sense of its named action, rad/s: positive while that action shortens. */

@@ -1,5 +1,7 @@
 package counterpull.engine.motion;
 
+import counterpull.engine.Require;
+
 /**
  * How fast a stroke goes and how it turns. The coordinate is the stroke's own (rail travel, path travel or joint angle),
  * read from the bottom; speeds and accelerations are positive toward the top.
@@ -35,5 +37,13 @@ public sealed interface Tempo permits FullStop, Flowing, Bounce {
      * @param lifting s, above zero
      * @param highPause s, zero or more
      */
-    record Seconds(double lowering, double lowPause, double lifting, double highPause) {}
+    record Seconds(double lowering, double lowPause, double lifting, double highPause) {
+        // no body is that fast; beyond, a stroke's acceleration would overflow
+        private static final Require.Limits ANY = new Require.Limits(1e-3, 1e6);
+
+        /** The time of a stroke or of a turn itself if it is 0.001 s to 1e6 s, else a refusal. */
+        static double require(double seconds, String quantity) {
+            return Require.within(Require.positive(seconds, quantity, "s"), ANY, quantity, "s");
+        }
+    }
 }

@@ -25,10 +25,13 @@ public record Challenge(Joint joint, Phase phase, Thirds thirds, Thirds efforts,
      * @param top next to where it ends
      */
     public record Thirds(double bottom, double middle, double top) {
-        /** The part with the largest value in words, or "nearly even" where the largest is within 10 % of the smallest. */
+        /** The part with the largest value in words, "nearly even" where they differ by no more than 10 % of the largest, "not known" where one is not. */
         public String hardest() {
             double most = Math.max(bottom, Math.max(middle, top));
             double least = Math.min(bottom, Math.min(middle, top));
+            if (Double.isNaN(most)) {
+                return "not known";
+            }
             if (!(most > 0) || most - least <= EVEN * most) {
                 return "nearly even";
             }

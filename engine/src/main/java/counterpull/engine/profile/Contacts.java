@@ -29,8 +29,9 @@ final class Contacts {
         for (int p = 0; p < limb.pulls().size(); p++) {
             Pull pull = limb.pulls().get(p);
             Optional<Carrier> carrier = pull.carrier();
-            boolean together = carrier.filter(seen::contains).isPresent();
-            if (pull.holds() == Pull.Holds.ONE_WAY && !together) {
+            boolean looked =
+                    carrier.filter(one -> seen.stream().anyMatch(one::isSame)).isPresent();
+            if (pull.holds() == Pull.Holds.ONE_WAY && !looked) {
                 carrier.ifPresent(seen::add);
                 hold(p, where);
             }
@@ -38,9 +39,13 @@ final class Contacts {
     }
 
     private void hold(int pull, java.util.function.IntFunction<String> where) {
+        List<Integer> contact = sameContact(pull);
         for (Phase phase : Phase.values()) {
             for (int i = 0; i < positions; i++) {
-                double size = together(pull, phase, i);
+                double size = 0;
+                for (int p : contact) {
+                    size += limb.size(p, phase, i);
+                }
                 if (size < -TOUCH) {
                     throw lost(limb.pulls().get(pull), size, where.apply(i) + " while " + phase.words());
                 }
@@ -48,19 +53,20 @@ final class Contacts {
         }
     }
 
-    private double together(int pull, Phase phase, int position) {
+    /** The pull itself and all forces that reach the body through the same contact. */
+    private List<Integer> sameContact(int pull) {
         Optional<Carrier> carrier = limb.pulls().get(pull).carrier();
-        if (carrier.isEmpty()) {
-            return limb.size(pull, phase, position);
-        }
-        double sum = 0;
+        List<Integer> found = new ArrayList<>();
         for (int p = 0; p < limb.pulls().size(); p++) {
             Pull other = limb.pulls().get(p);
-            if (!other.isCouple() && other.carrier().equals(carrier)) {
-                sum += limb.size(p, phase, position);
+            boolean shares = carrier.isPresent()
+                    && !other.isCouple()
+                    && other.carrier().filter(carrier.get()::isSame).isPresent();
+            if (p == pull || shares) {
+                found.add(p);
             }
         }
-        return sum;
+        return found;
     }
 
     private static Refusal lost(Pull pull, double size, String where) {

@@ -1,12 +1,14 @@
 package counterpull.engine.profile;
 
 import counterpull.engine.body.Joint;
+import counterpull.engine.load.FixedPointLoads;
 import counterpull.engine.load.Pull;
 import counterpull.engine.load.Resistance;
+import counterpull.engine.load.StretchLine;
+import counterpull.engine.load.StretchSeries;
 import counterpull.engine.motion.BalancedStand;
 import counterpull.engine.motion.ChainPath;
 import counterpull.engine.motion.Course;
-import counterpull.engine.motion.Ground;
 import counterpull.engine.motion.Motion;
 import counterpull.engine.motion.WorkingRange;
 import java.util.ArrayList;
@@ -18,9 +20,12 @@ import java.util.Optional;
  * read-only.
  *
  * <p>Refuses a posture past a joint's own range, and a setup in which a line goes slack, a pad loses
- * contact or a foot tips anywhere.
+ * contact or a foot tips anywhere: also between the positions, where these are few.
  */
 public final class ExerciseProfile extends Profile {
+    /** So many positions at the least are looked at for what must not happen anywhere; ours. */
+    private static final int LOOKED_AT = 101;
+
     private final ExerciseTask task;
     private final WorkingRange range;
     private final Course course;
@@ -45,7 +50,21 @@ public final class ExerciseProfile extends Profile {
 
     /** The profile of a task. */
     public static ExerciseProfile of(ExerciseTask task) {
+        if (task.positions() < LOOKED_AT) {
+            atPositionsAlone(task.lookedAtFrom(finer(task.positions())));
+        }
+        return atPositionsAlone(task);
+    }
+
+    /** The same without a look between its positions: beside something else that has only these. */
+    public static ExerciseProfile atPositionsAlone(ExerciseTask task) {
         return new ExerciseProfile(task).held();
+    }
+
+    // as many as are looked at, its own among them
+    private static int finer(int positions) {
+        int steps = positions - 1;
+        return (LOOKED_AT - 1 + steps - 1) / steps * steps + 1;
     }
 
     private double share(Limb limb) {
@@ -61,11 +80,8 @@ public final class ExerciseProfile extends Profile {
         ChainPath path = motion.path(new Motion.Moving(limb.body(), share(limb), range, course, carried));
         for (int i = 0; i < path.positions(); i++) {
             for (Joint joint : motion.joints()) {
-                limb.ranges()
-                        .check(
-                                joint,
-                                path.angle(joint, i),
-                                where(i) + " (" + limb.side().words() + ")");
+                String at = where(i) + " (" + limb.side().words() + ")";
+                limb.ranges().checkPosture(joint, path.angle(joint, i), at);
             }
         }
         return path;
@@ -97,9 +113,22 @@ public final class ExerciseProfile extends Profile {
     private ExerciseProfile held() {
         for (ExerciseLimb limb : limbs) {
             new Contacts(limb, positions()).hold(this::where);
-            limb.ground().ifPresent(Ground::standing);
+            limb.ground().ifPresent(ground -> ground.standing(this::where));
+            hooks(limb.path());
         }
         return this;
+    }
+
+    private void hooks(ChainPath path) {
+        List<StretchSeries> lines = new ArrayList<>();
+        for (Resistance resistance : task.exercise().resists()) {
+            if (resistance instanceof StretchLine line) {
+                lines.add(line.over(path));
+            }
+        }
+        for (FixedPointLoads loads : FixedPointLoads.of(lines, positions())) {
+            loads.withinRating(this::where);
+        }
     }
 
     /** What it was computed from. */

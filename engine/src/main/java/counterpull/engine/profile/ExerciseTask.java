@@ -37,6 +37,11 @@ public record ExerciseTask(Person person, Exercise exercise, double plates, Temp
         return new ExerciseTask(person, exercise, other, tempo, positions);
     }
 
+    /** The same looked at from another number of positions. */
+    public ExerciseTask lookedAtFrom(int otherPositions) {
+        return new ExerciseTask(person, exercise, plates, tempo, otherPositions);
+    }
+
     /**
      * The range that all limbs share: from the nearest of their bottoms to the nearest of their tops, so that no limb leaves its own.
      */
@@ -44,9 +49,22 @@ public record ExerciseTask(Person person, Exercise exercise, double plates, Temp
         WorkingRange shared = person.limbs().get(0).range();
         double sense = Math.signum(shared.top() - shared.bottom());
         for (Limb limb : person.limbs()) {
+            requireSense(limb.range(), sense);
             shared = narrowed(shared, limb.range(), sense);
         }
         return shared;
+    }
+
+    private static void requireSense(WorkingRange range, double sense) {
+        if ((range.top() - range.bottom()) * sense < 0) {
+            throw new Refusal(
+                    Fault.EMPTY_RANGE,
+                    "range of the other limb, from bottom to top",
+                    range.top() - range.bottom(),
+                    0,
+                    "rad or m",
+                    "the limbs' working ranges lift toward opposite ends: turn one round, or train them one at a time");
+        }
     }
 
     private static WorkingRange narrowed(WorkingRange one, WorkingRange other, double sense) {

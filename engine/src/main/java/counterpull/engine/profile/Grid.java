@@ -57,7 +57,12 @@ final class Grid {
         return index[joint.ordinal()];
     }
 
+    /** Refused for a joint that is not one of them: its cell would be another joint's. */
     int jointCell(Joint joint, Phase phase, int position) {
-        return cell(phase, position) * stride + index[joint.ordinal()];
+        int place = index[joint.ordinal()];
+        if (place < 0) {
+            throw new IllegalArgumentException("the " + joint.words() + " is not computed in this exercise");
+        }
+        return cell(phase, position) * stride + place;
     }
 }

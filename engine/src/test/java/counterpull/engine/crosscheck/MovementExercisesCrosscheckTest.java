@@ -51,7 +51,7 @@ class MovementExercisesCrosscheckTest {
         for (Motion.Carried carried : drawn.carried()) {
             resists.add(new DeadWeight(carried.at().name(), carried.at(), Loaded.always(carried.mass())));
         }
-        Limb limb = new Limb(Side.LEFT, drawn.body(), 1, drawn.range(), JointRanges.open(), LimbStrength.none());
+        Limb limb = new Limb(Side.LEFT, drawn.body(), 1, drawn.range(), JointRanges.anyPosture(), LimbStrength.none());
         Tempo tempo = new FullStop(new Tempo.Seconds(2.2, 0, 1.3, 0));
         Exercise exercise = new Exercise(drawn.motion(), resists, drawn.share());
         return new ExerciseTask(new Person(70, List.of(limb)), exercise, 0, tempo, ExercisePower.POSITIONS);

@@ -23,6 +23,7 @@ import counterpull.engine.profile.Limb;
 import counterpull.engine.profile.Person;
 import counterpull.engine.strength.LimbStrength;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -50,7 +51,12 @@ public final class RandomExercise {
     /** The next person at the next exercise. */
     public ExerciseTask next() {
         Joint joint = HINGES.get(random.nextInt(HINGES.size()));
-        Map<Joint, Double> held = Map.of(Joint.KNEE, between(0, 1), Joint.ELBOW, between(0, 1));
+        Map<Joint, Double> held = new EnumMap<>(Joint.class);
+        for (Joint beyond : new Hinge(joint, 0, held, Hinge.Lie.UPRIGHT).joints()) {
+            if (beyond != joint) {
+                held.put(beyond, between(0, 1));
+            }
+        }
         Hinge hinge =
                 new Hinge(joint, between(-3, 3), held, random.nextInt(4) == 0 ? Hinge.Lie.LEVEL : Hinge.Lie.UPRIGHT);
         double bottom = between(-0.3, 1.6);
@@ -89,6 +95,6 @@ public final class RandomExercise {
     }
 
     private static Limb limb(Side side, BodySide body, double share, WorkingRange range) {
-        return new Limb(side, body, share, range, JointRanges.open(), LimbStrength.none());
+        return new Limb(side, body, share, range, JointRanges.anyPosture(), LimbStrength.none());
     }
 }

@@ -22,6 +22,7 @@ import counterpull.engine.motion.StraightPath;
 import counterpull.engine.motion.Tempo;
 import counterpull.engine.motion.WorkingRange;
 import counterpull.engine.planar.Vec;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -70,11 +71,12 @@ public final class RandomMovement {
 
     public Drawn hinge(Joint joint) {
         double bottom = between(0.2, 1.2);
+        Map<Joint, Double> held = new EnumMap<>(Joint.class);
+        held.putAll(Map.of(Joint.ELBOW, 0.4, Joint.KNEE, 0.3, Joint.ANKLE, -0.2));
+        held.keySet().retainAll(new Hinge(joint, 0, Map.of(), Hinge.Lie.UPRIGHT).joints());
+        held.remove(joint);
         Hinge hinge = new Hinge(
-                joint,
-                between(-3, 3),
-                Map.of(Joint.ELBOW, 0.4, Joint.KNEE, 0.3, Joint.ANKLE, -0.2),
-                joint == Joint.SHOULDER_TURNING ? Hinge.Lie.LEVEL : Hinge.Lie.UPRIGHT);
+                joint, between(-3, 3), held, joint == Joint.SHOULDER_TURNING ? Hinge.Lie.LEVEL : Hinge.Lie.UPRIGHT);
         double top = bottom + (random.nextBoolean() ? 1 : -1) * between(0.3, 0.8);
         return new Drawn(hinge, body(), between(0.3, 1), range(bottom, top), carried(0));
     }

@@ -42,7 +42,10 @@ final class RandomLimb {
         Joint joint = HINGES.get(random.nextInt(HINGES.size()));
         double bottom = between(0.2, 1.8);
         double top = bottom + (random.nextBoolean() ? 1 : -1) * between(0.4, 1.2);
-        Hinge hinge = new Hinge(joint, between(-3, 3), Map.of(Joint.ELBOW, 0.4, Joint.KNEE, 0.3), Hinge.Lie.UPRIGHT);
+        Map<Joint, Double> held = joint == Joint.HIP
+                ? Map.of(Joint.KNEE, 0.3)
+                : joint == Joint.SHOULDER ? Map.of(Joint.ELBOW, 0.4) : Map.of();
+        Hinge hinge = new Hinge(joint, between(-3, 3), held, Hinge.Lie.UPRIGHT);
         return path(hinge, new WorkingRange(bottom, top, bottom));
     }
 

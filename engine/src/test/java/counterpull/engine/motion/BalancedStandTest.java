@@ -190,20 +190,20 @@ class BalancedStandTest {
     void aFootThatWouldTipOrLeaveTheGroundIsRefused() {
         Foot foot = LimbTorques.body().leg().foot();
         GroundContact good = GroundContact.under(foot, 9.80665, new Vec(10, 700), 40);
-        assertThat(good.standing()).isSameAs(good);
+        assertThat(good.standing("at the top")).isSameAs(good);
         // 700 N and 300 N·m put the pressure far beyond the toes
         assertThatThrownBy(() ->
-                        GroundContact.under(foot, 9.80665, new Vec(0, 700), 300).standing())
+                        GroundContact.under(foot, 9.80665, new Vec(0, 700), 300).standing("at the top"))
                 .isInstanceOfSatisfying(Refusal.class, refusal -> {
                     assertThat(refusal.fault()).isEqualTo(Fault.CONTACT_LOST);
                     assertThat(refusal.value()).isGreaterThan(1);
                     assertThat(refusal.limit()).isEqualTo(1);
                 });
         assertThatThrownBy(() -> GroundContact.under(foot, 9.80665, new Vec(0, 700), -100)
-                        .standing())
+                        .standing("at the top"))
                 .hasMessageContaining("heel");
         assertThatThrownBy(() ->
-                        GroundContact.under(foot, 9.80665, new Vec(0, -20), 0).standing())
+                        GroundContact.under(foot, 9.80665, new Vec(0, -20), 0).standing("at the top"))
                 .hasMessageContaining("leave the ground");
     }
 

@@ -3,6 +3,7 @@ package counterpull.scenario.read;
 import static counterpull.scenario.format.Measures.BORNE;
 import static counterpull.scenario.format.Measures.UP_TO_A_HUNDRED;
 
+import counterpull.engine.motion.Bounce;
 import counterpull.engine.motion.Tempo;
 import counterpull.engine.motion.WorkingRange;
 import counterpull.scenario.ExerciseScenario;
@@ -53,6 +54,7 @@ final class ExerciseReading {
                 found -> SidesReader.present(found.fields(), found.sides().using(), client));
         Optional<List<Resisting>> resists = begun.map(found -> resists(found, client));
         Optional<Tempo> tempo = TempoReader.read(top);
+        begun.ifPresent(found -> bouncesAlongAPath(found, tempo));
         Aim aim = AimReader.read(top);
         return top.built(() -> checked(new ExerciseScenario(
                 about,
@@ -60,6 +62,18 @@ final class ExerciseReading {
                 doing(begun.orElseThrow(), client.orElseThrow(), resists.orElseThrow()),
                 tempo.orElseThrow(),
                 aim)));
+    }
+
+    // its speeds are those of travel: taken as a joint's they would be wrong by the limb's length
+    private void bouncesAlongAPath(Begun begun, Optional<Tempo> tempo) {
+        if (tempo.filter(Bounce.class::isInstance).isPresent()
+                && begun.movement().motion().driver().isPresent()) {
+            top.report(
+                    Code.CONTRADICTION,
+                    "tempo",
+                    "a bounce is timed by its speed of travel, but a joint's angle drives this exercise",
+                    "Say \"full stop\" or \"flowing\" with the seconds of each stroke");
+        }
     }
 
     private void onlyOnASled(String key) {

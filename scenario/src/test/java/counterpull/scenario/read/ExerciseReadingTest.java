@@ -97,6 +97,13 @@ class ExerciseReadingTest {
     }
 
     @Test
+    void aBounceIsTimedByTravelAndNotByAJoint() {
+        String stops = text.substring(text.indexOf("\ntempo:"), text.indexOf("\n", text.indexOf("\n  full stop:") + 1));
+        String bounce = "\ntempo:\n  bounce: {lowering speed: 0.5 m/s, lifting speed: 0.5 m/s, turn time: 0.4 s}";
+        refused(text.replace(stops, bounce), Code.CONTRADICTION, "tempo", "drives this exercise");
+    }
+
+    @Test
     void onlyASledHasAForceAlongItsRail() {
         refused(
                 with("  ceiling: 85 %", "  ceiling: 85 %\n  least force: 10 N"),

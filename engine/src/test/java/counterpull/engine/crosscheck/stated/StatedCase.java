@@ -106,7 +106,7 @@ public record StatedCase(String name, ExerciseTask task, String[] columns, List<
                 lengths = lengths.with(BodyLength.valueOf(in.word()), in.number());
             }
             Anthropometry body = new Anthropometry(new DempsterWinter(), Sex.MALE, stature, mass, lengths);
-            return new Limb(side, body.side(), share, range, JointRanges.open(), LimbStrength.none());
+            return new Limb(side, body.side(), share, range, JointRanges.anyPosture(), LimbStrength.none());
         }
 
         ExerciseTask task() {

@@ -8,6 +8,7 @@ import counterpull.engine.load.Resistance;
 import counterpull.engine.load.StretchLine;
 import counterpull.engine.motion.GroundContact;
 import counterpull.engine.motion.Phase;
+import counterpull.engine.planar.Angles;
 import counterpull.engine.planar.Vec;
 import counterpull.engine.profile.ExerciseLimb;
 import counterpull.engine.profile.ExerciseProfile;
@@ -25,7 +26,8 @@ public final class StatedNumber {
         int position = Integer.parseInt(row[2]);
         String[] words = column.split(" ");
         return switch (words[0]) {
-            case "angle" -> limb.angle(Joint.valueOf(words[1]), position);
+            // the file counts angles within half a turn of 0
+            case "angle" -> Angles.wrap(limb.angle(Joint.valueOf(words[1]), position));
             case "torque" -> limb.torque(Joint.valueOf(words[1]), phase, position);
             case "speed" -> limb.path().actionSpeed(Joint.valueOf(words[1]), phase, position);
             case "picked" -> picked(profile, limb, words[1], phase, position);
