@@ -59,14 +59,14 @@ final class AxesDrawing {
     // the last one stays clear of the axis's name
     private void number(double x, double baseline, String words) {
         double half = TextSize.width(words, middle(Ink.INK)) / 2;
-        double most = plot.frame().right() + 11 - half;
+        double most = plot.frame().right() + 8 - half;
         svg.text(new Vec(Math.min(x, most), baseline), words, middle(Ink.INK));
     }
 
     private void name(Coordinate coordinate, Unit unit, double baseline) {
         boolean angle = coordinate.kind() == Coordinate.Kind.ANGLE;
         String words = angle ? coordinate.words() : coordinate.words() + ", " + unit.symbol();
-        Vec at = new Vec(plot.frame().right() + 14, baseline);
+        Vec at = new Vec(plot.frame().right() + 17, baseline);
         double room = view.size().width() - at.x() - 4;
         for (String line : Wrap.lines(words, room, Lettering.small(Ink.QUIET))) {
             svg.text(at, line, Lettering.small(Ink.QUIET));

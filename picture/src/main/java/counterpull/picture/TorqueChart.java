@@ -74,7 +74,7 @@ public final class TorqueChart {
         chart.asked();
         chart.opposite();
         String side = chart.limb.side().words();
-        String title = Words.sentence(side) + " " + chart.action().words() + ": torque asked and had";
+        String title = Words.sentence(side) + " " + chart.action().words() + ": asked and had";
         return new Chart(title, Chart.Measure.TORQUE, Range.of(profile), chart.layers, OptionalInt.empty());
     }
 

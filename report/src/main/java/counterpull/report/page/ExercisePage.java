@@ -70,7 +70,8 @@ public final class ExercisePage {
         List<String> unknown = words.unknown();
         if (!unknown.isEmpty()) {
             html.open("p.warn").put("strong", "Not known everywhere. ");
-            html.text(String.join(" ", unknown)).close();
+            html.text(String.join(" ", unknown) + " The hardest place may lie there.")
+                    .close();
         }
         findings.scenario().about().ifPresent(about -> html.put("p", about.what()));
         html.open("ul");

@@ -82,13 +82,40 @@ public final class ChallengeWords {
         return "That is while " + most.phase().words() + how + "." + beyond(most) + weak;
     }
 
-    /** What is asked at a position of the joint with the largest known effort: "left knee extension 32.8 N·m, 45 % of what it has". */
+    /**
+     * What is asked at a position of the joint with the largest known effort, "left knee extension 32.8 N·m, 45 % of what it has"; and of
+     * a joint that is asked for more torque than that one and whose strength is not known there.
+     */
     public String asked(Phase phase, int position) {
-        return profile.limiting(profile.joints(), phase, position)
-                .map(found -> named(found) + " "
-                        + Measure.TORQUE.words(Math.abs(torque(found, phase, position)), units) + ", "
-                        + Measure.EFFORT.words(found.effort(), units) + " of what it has")
+        Optional<Limiting> found = profile.limiting(profile.joints(), phase, position);
+        String known = found.map(limiting -> named(limiting) + " "
+                        + newtonMetres(torque(limiting, phase, position)) + ", "
+                        + Measure.EFFORT.words(limiting.effort(), units) + " of what it has")
                 .orElse("no effort is known");
+        double least = found.map(limiting -> Math.abs(torque(limiting, phase, position)))
+                .orElse(NEARLY_NOTHING);
+        return known + unknown(least, phase, position);
+    }
+
+    private String unknown(double least, Phase phase, int position) {
+        String words = "";
+        double most = least;
+        for (LimbProfile limb : profile.limbs()) {
+            for (Joint joint : profile.joints()) {
+                double torque = limb.torque(joint, phase, position);
+                if (Double.isNaN(limb.effort(joint, phase, position)) && Math.abs(torque) > most) {
+                    most = Math.abs(torque);
+                    words = "; " + limb.side().words() + " "
+                            + limb.asked(joint, phase, position).words() + " " + newtonMetres(torque)
+                            + ", of a strength that is not known here";
+                }
+            }
+        }
+        return words;
+    }
+
+    private String newtonMetres(double torque) {
+        return Measure.TORQUE.words(Math.abs(torque), units);
     }
 
     private double torque(Limiting found, Phase phase, int position) {

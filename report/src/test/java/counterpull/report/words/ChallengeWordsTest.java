@@ -72,6 +72,17 @@ class ChallengeWordsTest {
     }
 
     @Test
+    void aLargerTorqueOfAStrengthThatIsNotKnownIsNotPassedOver() {
+        ExerciseProfile profile = Exercises.profile("pulldown-cable");
+        double torque = profile.limbs().get(0).torque(Joint.SHOULDER_SIDEWAYS, Phase.HELD, 0);
+        assertThat(profile.effort(Joint.SHOULDER_SIDEWAYS, Phase.HELD, 0)).isNaN();
+        assertThat(words(profile).asked(Phase.HELD, 0))
+                .startsWith("left elbow extension ")
+                .endsWith("; left shoulder adduction " + Math.round(10 * Math.abs(torque)) / 10.0
+                        + "\u00A0N·m, of a strength that is not known here");
+    }
+
+    @Test
     void aJointThatIsAskedForBothActionsSaysSo() {
         assertThat(words(Exercises.profile("squat-bar")).joints())
                 .anyMatch(words -> words.startsWith("Knee: most at the bottom; up to ")
