@@ -204,7 +204,7 @@ final class MachineParts {
 
     private void cable(Cable cable) {
         Track track = line(cable);
-        if (track.highest() == 0) {
+        if (track.highest() <= Track.STANDSTILL) {
             others.add(new LeftAlone(cable.words(), LeftAlone.Why.TURNS_BACK));
             return;
         }

@@ -12,7 +12,7 @@ import counterpull.engine.motion.Phase;
  */
 record Track(double[] place, double[] slope) {
     // a machine that stands still at an end of a range does so to rounding
-    private static final double STANDSTILL = 1e-9;
+    static final double STANDSTILL = 1e-9;
 
     double highest() {
         double most = 0;

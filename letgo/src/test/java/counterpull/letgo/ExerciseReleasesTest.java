@@ -185,4 +185,15 @@ class ExerciseReleasesTest {
         assertThat(ExerciseReleases.of(extension(0, weightless)).others())
                 .containsExactly(new LeftAlone("bare", LeftAlone.Why.WITHOUT_MASS));
     }
+
+    /** A line that neither comes in nor goes out over the range, and one with nothing on it, are not followed. */
+    @Test
+    void aLineWithoutWayOrWeightSaysWhy() {
+        Cable still = new Cable("round the knee", ANKLE, new Vec(0, 0), new StackLine(1, 0, Loaded.always(20), 0));
+        Cable empty = new Cable("empty", ANKLE, new Vec(-0.6, -0.4), new StackLine(1, 0, Loaded.always(0), 0));
+        assertThat(ExerciseReleases.of(extension(0, still, empty)).others())
+                .containsExactly(
+                        new LeftAlone("round the knee", LeftAlone.Why.TURNS_BACK),
+                        new LeftAlone("empty", LeftAlone.Why.WITHOUT_MASS));
+    }
 }
