@@ -69,7 +69,7 @@ public final class SetupSentences {
                 ? "grows to " + force(top) + " at the top"
                 : top < bottom * (1 - NEAR)
                         ? "falls to " + force(top) + " at the top"
-                        : "stays near that up to " + force(top) + " at the top";
+                        : "about the same, " + force(top) + ", at the top";
         return "Lifting, the push is " + force(bottom) + " at the bottom and " + how + ".";
     }
 
