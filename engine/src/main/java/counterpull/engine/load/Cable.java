@@ -14,7 +14,7 @@ import java.util.List;
  *
  * <p>Formula: tension = k·m(g + l̈/R)/R + m_moving·l̈, N, toward the pulley; l the length of line from the point to the pulley, m, which
  * grows as the stack rises. k = 1 ± friction by the cable's <em>own</em> motion, for it can run in while the person lifts; at zero speed by
- * the sign of dl/ds in the phase; 1 held. Sign: positive pulls. Range: the point apart from the pulley; a stack that would go slack is
+ * the sign of dl/ds in the phase; 1 held. Sign: positive pulls. Range: the point 1 cm or more from the pulley; a stack that would go slack is
  * refused (see {@link StackLine}). Source: {@link StackLine}; the length's derivatives from the point's track.
  *
  * <p>Neglected: the pulley's own radius (the line leaves it at one point), the cable's weight and stretch. Check: worked example F.

@@ -12,7 +12,9 @@ import counterpull.engine.planar.Vec;
  * stroke. With r from the fixed point to the moving one: l′ = r·r′/l, l″ = (r′·r′ + r·r″ − l′²)/l.
  */
 final class Drawn {
-    private static final double NEAREST = 1e-9;
+    // no hook comes nearer to a pulley, m; ours. A point led past one would turn the line round from one position to
+    // the next
+    private static final double NEAREST = 0.01;
     private final double[] length;
     private final double[] slope;
     private final double[] curve;
@@ -44,9 +46,9 @@ final class Drawn {
                     Fault.COINCIDENT_POINTS,
                     "length of the line of " + words,
                     distance,
-                    0,
+                    NEAREST,
                     "m",
-                    "the point that it pulls on meets the pulley, so the line has no direction: move the pulley");
+                    "the point that it pulls on meets the pulley, where the line has no direction: move the pulley");
         }
         return distance;
     }

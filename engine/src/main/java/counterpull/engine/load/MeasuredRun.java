@@ -59,7 +59,7 @@ public final class MeasuredRun {
 
     /** A torque on the segment after a joint, against its turning toward the top; positions are the joint's angle. */
     static MeasuredRun againstTurning(ChainPath path, Joint joint) {
-        int segment = path.index(joint);
+        int segment = segment(path, joint);
         double sense = Math.signum(path.slope(segment, 0));
         BodyPoint at = new BodyPoint(joint.words(), segment, new Vec(0, 0));
         // a couple counts counter-clockwise; this one turns against the segment
@@ -69,6 +69,19 @@ public final class MeasuredRun {
             run.waySlope[i] = sense * path.curve(segment, i);
         }
         return run;
+    }
+
+    private static int segment(ChainPath path, Joint joint) {
+        if (!path.joints().contains(joint)) {
+            throw new Refusal(
+                    Fault.OUTSIDE_LIMITS,
+                    "joint that the machine was measured by",
+                    Double.NaN,
+                    Double.NaN,
+                    "",
+                    "the machine was measured by the " + joint.words() + ", which is not part of this movement");
+        }
+        return path.index(joint);
     }
 
     private static double moving(double way, String what) {
@@ -95,7 +108,7 @@ public final class MeasuredRun {
     }
 
     private MeasuredRun countAngle(ChainPath path, Joint joint) {
-        int k = path.index(joint);
+        int k = segment(path, joint);
         for (int i = 0; i < position.length; i++) {
             position[i] = path.angle(joint, i);
             double before = k == 0 ? 0 : path.slope(k - 1, i);

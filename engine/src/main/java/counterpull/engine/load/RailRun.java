@@ -12,10 +12,12 @@ import java.util.List;
 /**
  * A carriage that a limb moves along a straight rail: its place is the point's along <b>u</b>, the rail's direction in the sense in which
  * the point goes toward the top. Force on the body F = −Q against <b>u</b>, Q what something puts on the carriage along <b>u</b>, N.
- * Own axes are the plane's, from where the point is at the bottom of the range. Refused where the point turns back along the rail.
+ * Own axes are the plane's, from where the point is at the bottom of the range. Refused where the point turns back along the rail or does not move
+ * along it.
  */
 public final class RailRun implements CarrierPath {
     private static final double ROUNDING = 1e-9;
+    private static final double SHORTEST = 1e-6;
 
     private final RailFrame frame;
     private final PointTrack point;
@@ -29,8 +31,22 @@ public final class RailRun implements CarrierPath {
         Vec rail = Vec.unit(frame.railAngle());
         Vec whole = point.at(path.positions() - 1).minus(point.at(0));
         toward = rail.times(rail.dot(whole) < 0 ? -1 : 1);
+        requireAlong(Math.abs(rail.dot(whole)));
         for (int i = 0; i < path.positions(); i++) {
             requireOnward(toward.dot(point.slope(i)));
+        }
+    }
+
+    // what is moved square to its rail stands still on it, and no force along it says anything
+    private void requireAlong(double way) {
+        if (way < SHORTEST) {
+            throw new Refusal(
+                    Fault.OUTSIDE_LIMITS,
+                    "way of " + frame.at().name() + " along the rail",
+                    way,
+                    SHORTEST,
+                    "m",
+                    frame.at().name() + " moves square to the rail and not along it: check the rail's direction");
         }
     }
 

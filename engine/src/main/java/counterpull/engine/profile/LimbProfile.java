@@ -109,28 +109,36 @@ public abstract sealed class LimbProfile permits PressLimb, ExerciseLimb {
                 .orElse(Double.NaN);
     }
 
-    /** Quadriceps force, N; NaN outside the published range. */
+    /** Quadriceps force, N; NaN outside the published range, and where no knee is computed. */
     public double quadricepsForce(Phase phase, int position) {
-        return KNEECAP.quadricepsForce(angle(Joint.KNEE, position), torque(Joint.KNEE, phase, position));
+        return KNEECAP.quadricepsForce(knee(position), kneeTorque(phase, position));
     }
 
-    /** Reaction force of the kneecap joint, N; NaN outside the published range. */
+    /** Reaction force of the kneecap joint, N; NaN outside the published range, and where no knee is computed. */
     public double kneecapForce(Phase phase, int position) {
-        return KNEECAP.reaction(angle(Joint.KNEE, position), torque(Joint.KNEE, phase, position));
+        return KNEECAP.reaction(knee(position), kneeTorque(phase, position));
     }
 
-    /** Mean contact stress of the kneecap joint, Pa; NaN outside the published range. */
+    /** Mean contact stress of the kneecap joint, Pa; NaN outside the published range, and where no knee is computed. */
     public double kneecapStress(Phase phase, int position) {
-        return kneecapStress(position, torque(Joint.KNEE, phase, position));
+        return kneecapStress(position, kneeTorque(phase, position));
     }
 
     /** That stress for another knee torque (N·m, extension positive) at the same position, Pa. */
     public double kneecapStress(int position, double kneeTorque) {
-        return KNEECAP.stress(angle(Joint.KNEE, position), kneeTorque);
+        return KNEECAP.stress(knee(position), kneeTorque);
     }
 
     /** How far the published kneecap curves carry at this position. */
     public Kneecap.Reach kneecapReach(int position) {
-        return KNEECAP.reach(angle(Joint.KNEE, position));
+        return KNEECAP.reach(knee(position));
+    }
+
+    private double knee(int position) {
+        return joints().contains(Joint.KNEE) ? angle(Joint.KNEE, position) : Double.NaN;
+    }
+
+    private double kneeTorque(Phase phase, int position) {
+        return joints().contains(Joint.KNEE) ? torque(Joint.KNEE, phase, position) : Double.NaN;
     }
 }

@@ -9,7 +9,7 @@ import java.util.List;
  * The person as the engine sees them.
  *
  * @param mass whole body mass, kg, above zero and above that of the limbs
- * @param limbs the legs that take part, left before right; their shares sum to 1
+ * @param limbs legs or arms that take part, left before right; their shares sum to 1
  */
 public record Person(double mass, List<Limb> limbs) {
     private static final double ROUNDING = 1e-9;

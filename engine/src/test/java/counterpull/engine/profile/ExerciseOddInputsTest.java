@@ -7,11 +7,17 @@ import counterpull.engine.Fault;
 import counterpull.engine.Refusal;
 import counterpull.engine.body.Joint;
 import counterpull.engine.body.Side;
+import counterpull.engine.jointload.Kneecap;
+import counterpull.engine.load.Carriage;
+import counterpull.engine.load.Counterweight;
 import counterpull.engine.load.DeadWeight;
+import counterpull.engine.load.Friction;
+import counterpull.engine.load.GuidedMass;
 import counterpull.engine.load.Loaded;
 import counterpull.engine.load.MeasuredProfile;
 import counterpull.engine.load.Pull;
 import counterpull.engine.load.Resistance;
+import counterpull.engine.load.StackLine;
 import counterpull.engine.motion.AnkleGive;
 import counterpull.engine.motion.BalancedStand;
 import counterpull.engine.motion.BodyPoint;
@@ -22,7 +28,9 @@ import counterpull.engine.motion.Hinge;
 import counterpull.engine.motion.JointRanges;
 import counterpull.engine.motion.Motion;
 import counterpull.engine.motion.Phase;
+import counterpull.engine.motion.Reach;
 import counterpull.engine.motion.StandDrive;
+import counterpull.engine.motion.StraightPath;
 import counterpull.engine.motion.Tempo;
 import counterpull.engine.motion.WorkingRange;
 import counterpull.engine.planar.Angles;
@@ -31,6 +39,7 @@ import counterpull.engine.regression.Examples;
 import counterpull.engine.strength.LimbStrength;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -144,5 +153,52 @@ class ExerciseOddInputsTest {
                 .isInstanceOfSatisfying(
                         Refusal.class, refusal -> assertThat(refusal.fault()).isEqualTo(Fault.CONTACT_LOST))
                 .hasMessageMatching(".*(% of the range|bottom|top) while (lifting|lowering).*");
+    }
+
+    @Test
+    void withoutAKneeNothingIsKnownOfAKneecap() {
+        ExerciseLimb limb = curl(Examples.tempo()).limbs().get(0);
+        assertThat(limb.kneecapStress(Phase.HELD, 50)).isNaN();
+        assertThat(limb.kneecapForce(Phase.HELD, 50)).isNaN();
+        assertThat(limb.quadricepsForce(Phase.HELD, 50)).isNaN();
+        assertThat(limb.kneecapReach(50)).isEqualTo(Kneecap.Reach.ABSENT);
+    }
+
+    @Test
+    void aMachineMeasuredByAnotherJointIsRefused() {
+        List<MeasuredProfile.Reading> readings = List.of(reading(0, 10, 10), reading(140, 10, 10));
+        assertThatThrownBy(() -> curl(
+                        Examples.tempo(),
+                        new MeasuredProfile("machine", new MeasuredProfile.Torque(Joint.KNEE), readings)))
+                .isInstanceOf(Refusal.class)
+                .hasMessageContaining("knee");
+        MeasuredProfile.Acts force = new MeasuredProfile.Force(HAND, new MeasuredProfile.Angle(Joint.HIP));
+        assertThatThrownBy(() -> curl(Examples.tempo(), new MeasuredProfile("machine", force, readings)))
+                .isInstanceOf(Refusal.class)
+                .hasMessageContaining("hip");
+    }
+
+    @Test
+    void aBarThatIsMovedSquareToItsRailIsRefused() {
+        Motion press =
+                new StraightPath(new Reach.Hand(Optional.empty()), Math.PI / 2, new Vec(0.2, 0.1), new Vec(0.2, 0.3));
+        double wrist = Examples.body().side().arm().orElseThrow().forearm().length();
+        Carriage carriage = new Carriage(20, Counterweight.none(), Friction.none(), 100);
+        GuidedMass bar = new GuidedMass(
+                "bar", new BodyPoint("hand", 1, new Vec(wrist, 0)), 0, carriage, Loaded.Plates.ELSEWHERE);
+        ExerciseTask task = new ExerciseTask(
+                Examples.both(new WorkingRange(0, 0.2, 0)),
+                new Exercise(press, List.of(bar), 1),
+                0,
+                Examples.tempo(),
+                5);
+        assertThatThrownBy(() -> ExerciseProfile.of(task))
+                .isInstanceOf(Refusal.class)
+                .hasMessageContaining("square to the rail");
+    }
+
+    @Test
+    void aRatioThatNoPulleyHasIsRefused() {
+        assertThatThrownBy(() -> new StackLine(1e-300, 0, Loaded.always(1), 0)).isInstanceOf(Refusal.class);
     }
 }

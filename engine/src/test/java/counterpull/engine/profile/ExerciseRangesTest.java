@@ -144,4 +144,20 @@ class ExerciseRangesTest {
                 .isInstanceOfSatisfying(
                         Refusal.class, refusal -> assertThat(refusal.fault()).isEqualTo(Fault.SLACK_STACK));
     }
+
+    /** A hand that is led through the pulley between the positions: the cable would turn round there. */
+    @Test
+    void aPulleyOnTheWayIsRefused() {
+        Motion press =
+                new StraightPath(new Reach.Hand(Optional.empty()), Math.PI / 2, new Vec(0.2, -0.12), new Vec(0.2, 0.4));
+        double wrist = Examples.body().side().arm().orElseThrow().forearm().length();
+        Cable cable = new Cable(
+                "cable",
+                new BodyPoint("hand", 1, new Vec(wrist, 0)),
+                new Vec(0.2, 0.2013),
+                new StackLine(2, 0, Loaded.always(10), 0));
+        assertThatThrownBy(() -> profile(press, limb(new WorkingRange(0, 0.52, 0)), Examples.tempo(), cable))
+                .isInstanceOfSatisfying(
+                        Refusal.class, refusal -> assertThat(refusal.fault()).isEqualTo(Fault.COINCIDENT_POINTS));
+    }
 }
