@@ -30,6 +30,16 @@ public final class Refusal extends RuntimeException {
         this.unit = unit;
     }
 
+    /** The same refusal, saying of which of several things it is; itself where that is said already. */
+    public Refusal of(String thing) {
+        boolean said = getMessage().contains(thing) || quantity.contains(thing);
+        if (said) {
+            return this;
+        }
+        String named = fault == Fault.OUTSIDE_LIMITS ? thing + ": " + quantity : quantity;
+        return new Refusal(fault, named, value, limit, unit, thing + ": " + getMessage());
+    }
+
     /** The kind of refusal. */
     public Fault fault() {
         return fault;

@@ -44,6 +44,9 @@ final class CardCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (file.toString().equals("-")) {
+            throw new BadInput(List.of("--output: a card is a PDF and not for the terminal; name a file"));
+        }
         Scenario scenario = files.any();
         Card card = scenario instanceof PressScenario press ? card(press) : card((ExerciseScenario) scenario);
         try (OutputStream to = Files.newOutputStream(file)) {

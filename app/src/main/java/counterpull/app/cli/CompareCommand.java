@@ -11,11 +11,13 @@ import counterpull.report.words.ChallengeWords;
 import counterpull.scenario.ExerciseScenario;
 import counterpull.scenario.PressScenario;
 import counterpull.scenario.Scenario;
+import counterpull.scenario.problem.Shown;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -47,8 +49,7 @@ final class CompareCommand implements Callable<Integer> {
     @Option(
             names = {"-w", "--with"},
             paramLabel = "NAME|FILE",
-            required = true,
-            description = "An exercise; two to four of them.")
+            description = "An exercise; two to four of them, each after a --with of its own.")
     private List<String> exercises = List.of();
 
     @Option(
@@ -63,8 +64,14 @@ final class CompareCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         if (exercises.size() < 2 || exercises.size() > MOST) {
-            throw new BadInput(List.of("--with: give two to " + MOST + " exercises, not " + exercises.size()
-                    + "; \"--with files\" stands for what the files themselves describe"));
+            throw new BadInput(List.of("--with: give two to four exercises, each after a --with of its own, not "
+                    + exercises.size() + "; \"--with files\" stands for what the files themselves describe"));
+        }
+        for (String exercise : exercises) {
+            if (Collections.frequency(exercises, exercise) > 1) {
+                throw new BadInput(List.of("--with: " + Shown.shortened(exercise)
+                        + " is given twice; for two setups of one exercise make a copy, change it and give its file"));
+            }
         }
         List<ChallengeTable.Entry> entries = new ArrayList<>();
         String client = "";
@@ -93,7 +100,7 @@ final class CompareCommand implements Callable<Integer> {
         try {
             Files.writeString(page, SideBySidePage.html(heading, entries, units.units()));
         } catch (IOException e) {
-            throw Unwritable.file(page, e);
+            throw Unwritable.page(page, e);
         }
         spec.commandLine().getOut().println("Page written to " + page);
     }

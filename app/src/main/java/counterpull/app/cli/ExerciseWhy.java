@@ -1,10 +1,12 @@
 package counterpull.app.cli;
 
 import counterpull.engine.body.Joint;
+import counterpull.engine.load.Pull;
 import counterpull.engine.motion.Phase;
 import counterpull.engine.profile.ExerciseProfile;
 import counterpull.engine.profile.Why;
 import counterpull.report.words.ChallengeWords;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -48,10 +50,14 @@ record ExerciseWhy(ExerciseProfile profile, WhyCommand.Number number, Why.Place 
     }
 
     private int pull() {
-        int pulls = profile.limbs().get(place.limb()).pulls().size();
-        if (line < 0 || line >= pulls) {
-            throw new BadInput(
-                    List.of("--line: this exercise has no pull " + (line + 1) + "; its pulls are 1 to " + pulls));
+        List<Pull> pulls = profile.limbs().get(place.limb()).pulls();
+        List<String> names = new ArrayList<>();
+        for (Pull one : pulls) {
+            names.add(names.size() + 1 + " " + one.words());
+        }
+        if (line < 0 || line >= pulls.size()) {
+            throw new BadInput(List.of(
+                    "--line: this exercise has no pull " + (line + 1) + "; it has " + String.join(", ", names)));
         }
         return line;
     }

@@ -42,8 +42,11 @@ final class ExercisesCommand implements Callable<Integer> {
                             .orElse(""));
         }
         out.println();
+        out.println("  counterpull exercises NAME > mine.yaml               a copy to change with a tape in hand");
+        out.println("  counterpull profile PERSON.yaml --exercise NAME      computes it for a person");
+        out.println("  counterpull profile PERSON.yaml --exercise mine.yaml computes the copy");
         out.println(
-                "counterpull exercises NAME prints one; counterpull profile PERSON.yaml --exercise NAME computes it.");
+                "demo/dunlin.yaml is an invented person with every range; docs/howto/add-an-exercise.md explains the files.");
         return Exit.GOOD;
     }
 }

@@ -1,5 +1,7 @@
 package counterpull.app.cli;
 
+import counterpull.scenario.problem.Nearest;
+import counterpull.scenario.problem.Shown;
 import counterpull.scenario.tree.Source;
 import java.io.IOException;
 import java.io.InputStream;
@@ -38,18 +40,30 @@ final class Library {
     static Source namedOrFile(String nameOrFile) {
         Optional<Source> known = named(nameOrFile);
         Path file = Path.of(nameOrFile);
-        if (known.isEmpty() && !Files.isRegularFile(file)) {
-            throw new BadInput(List.of("there is no exercise and no file \"" + nameOrFile
-                    + "\"; \"counterpull exercises\" lists the names"));
+        if (known.isEmpty() && Files.isDirectory(file)) {
+            throw new BadInput(List.of(Shown.shortened(nameOrFile) + " is a folder; name an exercise or a file"));
+        }
+        if (known.isEmpty() && !Files.exists(file)) {
+            throw new BadInput(List.of(
+                    "there is no exercise and no file \"" + Shown.shortened(nameOrFile) + "\"; " + near(nameOrFile)));
         }
         return known.orElseGet(() -> Source.of(file));
+    }
+
+    /** What a person who mistyped a name may have meant, and where the names stand. */
+    private static String near(String name) {
+        String last = name.substring(name.lastIndexOf('/') + 1).replaceFirst("\\.[A-Za-z]+$", "");
+        return Nearest.to(last, names())
+                        .map(nearest -> "did you mean \"" + nearest + "\"? ")
+                        .orElse("")
+                + "\"counterpull exercises\" lists the names";
     }
 
     /** The text of an exercise. */
     static String text(String name) {
         try (InputStream in = named(name)
-                .orElseThrow(() -> new BadInput(
-                        List.of("there is no exercise \"" + name + "\"; \"counterpull exercises\" lists the names")))
+                .orElseThrow(() ->
+                        new BadInput(List.of("there is no exercise \"" + Shown.shortened(name) + "\"; " + near(name))))
                 .open()) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException unreadable) {

@@ -1,5 +1,8 @@
 package counterpull.app.cli;
 
+import counterpull.engine.profile.ExerciseProfile;
+import counterpull.engine.profile.PressProfile;
+import counterpull.scenario.ExerciseScenario;
 import counterpull.scenario.PressScenario;
 import counterpull.scenario.Scenario;
 import java.util.concurrent.Callable;
@@ -23,6 +26,10 @@ final class ReadCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Scenario scenario = files.any();
+        // what only the whole range shows: a limb that cannot reach, a line that goes slack
+        ScenarioFiles.computed(() -> scenario instanceof PressScenario press
+                ? PressProfile.of(press.task())
+                : ExerciseProfile.of(((ExerciseScenario) scenario).task()));
         spec.commandLine().getOut().println("Good: " + scenario.client().name() + doing(scenario) + ".");
         return Exit.GOOD;
     }

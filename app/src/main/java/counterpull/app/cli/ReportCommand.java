@@ -33,7 +33,7 @@ final class ReportCommand implements Callable<Integer> {
             names = {"-o", "--output"},
             paramLabel = "FILE",
             defaultValue = "report.html",
-            description = "Where to. Default: ${DEFAULT-VALUE}.")
+            description = "Where to; \"-\" is the terminal. Default: ${DEFAULT-VALUE}.")
     private Path file;
 
     @Spec
@@ -43,6 +43,10 @@ final class ReportCommand implements Callable<Integer> {
     public Integer call() {
         Scenario scenario = files.any();
         String page = scenario instanceof PressScenario press ? page(press) : page((ExerciseScenario) scenario);
+        if (file.toString().equals("-")) {
+            spec.commandLine().getOut().print(page);
+            return Exit.GOOD;
+        }
         try {
             Files.writeString(file, page);
         } catch (IOException e) {

@@ -62,7 +62,10 @@ final class ScenarioFiles {
         if (scenario instanceof PressScenario press) {
             return press;
         }
-        throw new BadInput(List.of("this is for a rail press, and these files describe another exercise"));
+        throw new BadInput(List.of(
+                "this searches the plates and rubber of a rail press, and these files describe another exercise; \"profile\","
+                        + " \"report\", \"card\" and \"compare\" are for every exercise, and \"profile\" says which weight brings"
+                        + " its hardest place to a share of what there is"));
     }
 
     private static Scenario any(List<Source> sources) {
@@ -76,6 +79,17 @@ final class ScenarioFiles {
     /** Every problem; and where a whole part is missing from a single file, that the others can be named with it. */
     private static List<String> lines(ScenarioReader.Result result, int files) {
         List<String> lines = new ArrayList<>(result.problems().lines());
+        if (isMissing(result, "person")) {
+            lines.add("These files do not say who does it. Name the person's file too, for instance:"
+                    + " counterpull profile PERSON.yaml EXERCISE.yaml");
+            return lines;
+        }
+        if (isMissing(result, "exercise")) {
+            lines.add(
+                    "These files do not say what is done. Name an exercise, with --exercise NAME (\"counterpull exercises\""
+                            + " lists the names), or its file, or the room of a rail press: person.yaml room.yaml");
+            return lines;
+        }
         boolean part = result.problems().all().stream()
                 .anyMatch(problem -> problem.code() == Code.MISSING_KEY
                         && PARTS.contains(problem.place().key().toString()));
@@ -83,6 +97,12 @@ final class ScenarioFiles {
             lines.add("A person and a room may stand in two files: name both, for instance \"person.yaml room.yaml\".");
         }
         return lines;
+    }
+
+    private static boolean isMissing(ScenarioReader.Result result, String key) {
+        return result.problems().all().stream()
+                .anyMatch(problem -> problem.code() == Code.MISSING_KEY
+                        && problem.place().key().toString().equals(key));
     }
 
     private List<Source> sources() {

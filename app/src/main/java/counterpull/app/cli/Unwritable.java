@@ -17,6 +17,11 @@ final class Unwritable {
         return new BadInput(List.of("--output: " + name(file) + " cannot be written: " + reason(file, why)));
     }
 
+    /** A page that an option names. */
+    static BadInput page(Path file, IOException why) {
+        return new BadInput(List.of("--into: " + name(file) + " cannot be written: " + reason(file, why)));
+    }
+
     /** A folder that an option names. */
     static BadInput folder(Path folder, IOException why) {
         return new BadInput(
@@ -28,6 +33,9 @@ final class Unwritable {
     }
 
     private static String reason(Path path, IOException why) {
+        if (path.toString().isEmpty()) {
+            return "it is no name; give one, for instance today.html";
+        }
         if (Files.isDirectory(path) && !(why instanceof AccessDeniedException)) {
             return "it is a folder";
         }

@@ -52,7 +52,7 @@ final class CamCurve {
         if (counted < first - ROUNDING || counted > last + ROUNDING) {
             throw new Refusal(
                     Fault.OUTSIDE_LIMITS,
-                    "lever angle, where the cam's radius was not measured",
+                    "lever angle, in what the cam was measured for (measure it farther, or shorten the range),",
                     counted,
                     counted < first ? first : last,
                     "rad",

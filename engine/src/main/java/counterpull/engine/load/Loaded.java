@@ -53,7 +53,7 @@ public record Loaded(double own, Plates plates) {
             shares.add(new Share(part, label, Amount.ONE, scaled(perKilogram, own)));
         }
         if (plates == Plates.HERE) {
-            shares.add(new Share(part, label + ", plates", Amount.PLATES, perKilogram));
+            shares.add(new Share(part, label + ", chosen kilograms", Amount.PLATES, perKilogram));
         }
         return shares;
     }

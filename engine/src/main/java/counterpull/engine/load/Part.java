@@ -2,7 +2,7 @@ package counterpull.engine.load;
 
 /** What a share of a force or torque comes from. */
 public enum Part {
-    GRAVITY("weight on the rail"),
+    GRAVITY("weight"),
     ELASTIC("rubber"),
     FRICTION("friction"),
     INERTIA("starting and stopping the mass"),

@@ -1,5 +1,6 @@
 package counterpull.engine.profile;
 
+import counterpull.engine.Refusal;
 import counterpull.engine.body.Joint;
 import counterpull.engine.load.FixedPointLoads;
 import counterpull.engine.load.Pull;
@@ -100,7 +101,7 @@ public final class ExerciseProfile extends Profile {
         double gravity = task.exercise().motion().gravity();
         List<Pull> pulls = new ArrayList<>();
         for (Resistance resistance : task.exercise().resists()) {
-            pulls.addAll(resistance.on(path, gravity));
+            pulls.addAll(pulls(resistance, path, gravity));
         }
         Limb limb = task.person().limbs().get(index);
         ChainTerms terms = ChainTerms.of(path, capacity.grid(), pulls, gravity);
@@ -108,6 +109,14 @@ public final class ExerciseProfile extends Profile {
                 ? Optional.of(new StandOnGround(limb.leg().foot(), gravity))
                 : Optional.empty();
         return new ExerciseLimb(limb, capacity, index, new ExerciseLimb.Load(terms, share(limb), task.plates(), stand));
+    }
+
+    private static List<Pull> pulls(Resistance resistance, ChainPath path, double gravity) {
+        try {
+            return resistance.on(path, gravity);
+        } catch (Refusal refusal) {
+            throw refusal.of(resistance.words());
+        }
     }
 
     private ExerciseProfile held() {

@@ -5,12 +5,14 @@ import counterpull.engine.load.Part;
 import counterpull.engine.load.Pull;
 import counterpull.engine.load.Share;
 import counterpull.engine.motion.Phase;
+import counterpull.engine.planar.Vec;
 import java.util.ArrayList;
 import java.util.List;
 
 /** Answers "why" for the numbers of an exercise's profile. */
 public final class ExerciseReasons extends Reasons {
     private static final String NOTATION = "docs/notation.md";
+    private static final double LEVEL = 1e-9;
     private final ExerciseProfile profile;
 
     ExerciseReasons(ExerciseProfile profile) {
@@ -47,13 +49,30 @@ public final class ExerciseReasons extends Reasons {
         for (int p = 0; p < limb.pulls().size(); p++) {
             Pull pull = limb.pulls().get(p);
             inputs.add(new Why.Input(
-                    "pull of " + pull.words(), limb.size(p, at.phase(), at.position()), pull.isCouple() ? "N·m" : "N"));
+                    "pull of " + pull.words() + way(pull, at.position()),
+                    limb.size(p, at.phase(), at.position()),
+                    pull.isCouple() ? "N·m" : "N"));
             inputs.add(new Why.Input(
                     "its moment arm about the " + at.joint().words(),
                     limb.arm(p, at.joint(), at.position()),
                     pull.isCouple() ? "" : "m"));
         }
         return inputs;
+    }
+
+    /** Which way counts as positive, in the words of the places in a file. */
+    private static String way(Pull pull, int position) {
+        if (pull.isCouple()) {
+            return "";
+        }
+        Vec way = pull.direction(position);
+        if (Math.abs(way.x()) < LEVEL) {
+            return way.y() > 0 ? ", upward" : ", downward";
+        }
+        if (Math.abs(way.y()) < LEVEL) {
+            return way.x() > 0 ? ", forward" : ", backward";
+        }
+        return ", toward " + Math.round(Math.toDegrees(Math.atan2(way.y(), way.x()))) + "° (0° is forward, 90° up)";
     }
 
     private List<Why.Summand> summands(int p, Why.Place at) {
@@ -80,10 +99,11 @@ public final class ExerciseReasons extends Reasons {
             summands.add(new Why.Summand(share.part(), share.label(), amount, perUnit, amount * perUnit));
         }
         List<Why.Input> inputs = List.of(
-                new Why.Input("chosen plates", profile.task().plates(), "kg"),
-                new Why.Input("speed along the stroke", profile.course().speed(phase, position), "per s"),
+                new Why.Input("chosen weight, kg", profile.task().plates(), ""),
                 new Why.Input(
-                        "acceleration along the stroke", profile.course().acceleration(phase, position), "per s²"));
+                        "parts of the stroke in a second", profile.course().speed(phase, position), "per s"),
+                new Why.Input(
+                        "and how that changes in a second", profile.course().acceleration(phase, position), "per s²"));
         return new Why(
                 looked.size(pull, phase, position),
                 pulls.isCouple() ? "N·m" : "N",
@@ -103,7 +123,9 @@ public final class ExerciseReasons extends Reasons {
                     limb.path().direction(limb.path().index(joint), at.position()),
                     "rad"));
         }
-        inputs.add(new Why.Input("driving coordinate", profile.driving(at.position()), "rad or m"));
+        boolean turns = profile.driver().isPresent();
+        String driving = profile.driver().map(Joint::angleWords).orElse("travel");
+        inputs.add(new Why.Input(driving, profile.driving(at.position()), turns ? "rad" : "m"));
         return new Why(
                 limb.angle(at.joint(), at.position()),
                 "rad",

@@ -131,7 +131,7 @@ class StackPressTest {
         assertThat(sum).isCloseTo(profile.force(Phase.LIFTING, 4), within(ROUNDING));
         assertThat(profile.why().push(Phase.LIFTING, 4).summands())
                 .extracting(Why.Summand::label)
-                .contains("stack", "stack, plates", "what moves with the line");
+                .contains("stack", "stack, chosen kilograms", "what moves with the line");
     }
 
     @Test

@@ -42,8 +42,13 @@ public final class WhyText {
     private static void summands(Why why, UnitSet units, int width, StringBuilder out) {
         Scale scale = measure(why.unit()).in(units);
         int digits = digits(why, scale);
-        for (Why.Summand summand : why.summands()) {
+        List<Why.Summand> some =
+                why.summands().stream().filter(summand -> summand.value() != 0).toList();
+        for (Why.Summand summand : some) {
             out.append(line(summand, scale, digits, width));
+        }
+        if (some.size() < why.summands().size()) {
+            out.append(Wrap.block("(left out: what adds exactly nothing here)", width, "  "));
         }
         out.append("  ").append("─".repeat(digits)).append('\n');
         out.append("  ").append(right(scale.fixed(sum(why.summands())), digits));

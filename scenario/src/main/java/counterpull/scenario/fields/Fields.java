@@ -105,7 +105,9 @@ public final class Fields {
 
     /** A word out of several that must be there. */
     public <T> T choice(String key, Choices<T> choices) {
-        return needed(key).map(node -> values.choice(node, choices)).orElseGet(() -> Values.first(choices));
+        return needed(key, "Give one of: " + String.join(", ", choices.words()))
+                .map(node -> values.choice(node, choices))
+                .orElseGet(() -> Values.first(choices));
     }
 
     /** A word out of several that may be left out. */
@@ -215,7 +217,9 @@ public final class Fields {
                 given.add(key);
             }
         }
-        if (given.isEmpty()) {
+        // a key that is not known has been reported, with the ones that are
+        if (given.isEmpty()
+                && map.entries().stream().allMatch(entry -> shape.keys().contains(entry.key()))) {
             missing(String.join(" or ", keys), "Give one of: " + String.join(", ", keys));
         } else if (given.size() > 1) {
             report(
@@ -324,11 +328,15 @@ public final class Fields {
     }
 
     private Optional<Node> needed(String key) {
+        return needed(key, "");
+    }
+
+    private Optional<Node> needed(String key, String hint) {
         Optional<Node> node = find(key);
         if (node.isEmpty()) {
-            missing(key, "");
+            missing(key, hint);
         } else if (node.get() instanceof EmptyNode empty) {
-            problems.add(Problem.of(Code.VALUE_MISSING, empty.place(), "there is no value after this key", ""));
+            problems.add(Problem.of(Code.VALUE_MISSING, empty.place(), "there is no value after this key", hint));
             return Optional.empty();
         }
         return node;

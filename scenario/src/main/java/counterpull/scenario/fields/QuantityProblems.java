@@ -58,7 +58,8 @@ final class QuantityProblems {
                 sign ? Code.MUST_BE_POSITIVE : Code.OUTSIDE_LIMITS,
                 place,
                 new Found(value.toString(), value.unit().symbol(), limit.toString()),
-                value + " is " + (below ? "below " : "above ") + limit + ", the limit for this value",
+                Shown.shortened(value.toString()) + " is " + (below ? "below " : "above ") + limit
+                        + ", the limit for this value",
                 "Check the number and its unit");
     }
 

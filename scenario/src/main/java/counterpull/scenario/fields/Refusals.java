@@ -9,6 +9,9 @@ import counterpull.scenario.problem.Problem;
 import counterpull.scenario.units.Unit;
 import counterpull.scenario.units.Units;
 import counterpull.scenario.units.Written;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.Optional;
 
 /** Says an engine's refusal in a person's units. */
@@ -50,10 +53,20 @@ public final class Refusals {
         return Double.isNaN(si) ? "" : written(si, unit).toString();
     }
 
+    /** A number in a unit that no file is written in, as short as a person can use. */
+    private static String plain(double si) {
+        return Double.isInfinite(si) || Double.isNaN(si)
+                ? String.valueOf(si)
+                : new BigDecimal(si)
+                        .round(new MathContext(3, RoundingMode.HALF_UP))
+                        .stripTrailingZeros()
+                        .toPlainString();
+    }
+
     private static Written written(double si, String unit) {
         Optional<Unit> known = unit.isEmpty() ? Optional.empty() : Unit.spelled(unit);
         if (known.isEmpty() || !(Math.abs(si) <= Double.MAX_VALUE)) {
-            return new Written(String.valueOf(si), unit);
+            return new Written(plain(si), unit);
         }
         return Units.METRIC.written(known.get().toSi(si), known.get().dimension());
     }

@@ -120,10 +120,12 @@ final class Values {
 
     private String text(TextNode text, int longest) {
         String value = text.text().strip();
-        if (value.isEmpty()
-                || value.length() > longest
-                || !Shown.shortened(value, longest).equals(value)) {
-            problem(Code.NOT_A_TEXT, text, "a text is due, on one line, 1 to " + longest + " characters", "");
+        if (value.isEmpty() || value.length() > longest) {
+            String message = "a text of 1 to " + longest + " characters is due; this has " + value.length();
+            problem(Code.NOT_A_TEXT, text, message, "");
+        } else if (!Shown.shortened(value, longest).equals(value)) {
+            String message = "a text is due, on one line; this has line breaks or signs that cannot be seen";
+            problem(Code.NOT_A_TEXT, text, message, "Type it again by hand");
         }
         return value;
     }

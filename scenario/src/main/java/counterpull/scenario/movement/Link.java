@@ -57,6 +57,14 @@ public enum Link {
         };
     }
 
+    /** How far past its end something worn or held on it may act, m: a foot, a hand with a bar, a head; our own. */
+    double beyond() {
+        return switch (this) {
+            case FOREARM, TRUNK -> 0.6;
+            default -> 0.25;
+        };
+    }
+
     /** The parts that move, the one at the joint that stays in place first: the segments of the engine's chain. */
     public static List<Link> of(Motion motion) {
         return motion instanceof BalancedStand

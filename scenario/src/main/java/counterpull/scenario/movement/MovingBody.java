@@ -37,6 +37,9 @@ public record MovingBody(List<Link> links, Optional<Joint> driver, List<BodySide
 
     private static final double SAME = 1e-9;
 
+    /** How far a place may lie before the part's first joint (a heel, a weight behind the neck), m; our own. */
+    private static final double BEFORE = 0.3;
+
     public MovingBody {
         links = List.copyOf(links);
         sides = List.copyOf(sides);
@@ -94,9 +97,31 @@ public record MovingBody(List<Link> links, Optional<Joint> driver, List<BodySide
 
     private Optional<Double> along(Fields fields, Link link) {
         if (!fields.peek("along").equals(Optional.of(WHOLE))) {
-            return fields.sound(() -> fields.required("along", Measures.ON_BODY));
+            Optional<Double> along = fields.sound(() -> fields.required("along", Measures.ON_BODY));
+            return along.filter(place -> isOn(fields, link, place));
         }
         return whole(fields, link);
+    }
+
+    /** Whether a place is on the part, or no farther beyond it than what is worn or held there: else the tape slipped. */
+    private boolean isOn(Fields fields, Link link, double along) {
+        double longest = sides.stream()
+                .map(link::length)
+                .flatMap(Optional::stream)
+                .mapToDouble(Double::doubleValue)
+                .max()
+                .orElse(Double.POSITIVE_INFINITY);
+        boolean on = along >= -BEFORE && along <= longest + link.beyond();
+        if (!on) {
+            fields.report(
+                    Code.OUT_OF_REACH,
+                    "along",
+                    length(along) + " from the " + link.from() + " is not on the " + link.words() + ", which is "
+                            + length(longest) + " long; the limits are " + length(-BEFORE) + " and "
+                            + length(longest + link.beyond()),
+                    "Measure from the " + link.from() + " to where it acts");
+        }
+        return on;
     }
 
     private Optional<Double> whole(Fields fields, Link link) {

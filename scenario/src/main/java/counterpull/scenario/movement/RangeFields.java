@@ -14,6 +14,8 @@ import java.util.Optional;
 
 /** Reads and writes a range worked over. */
 public final class RangeFields {
+    private static final double LEAST = 1e-6;
+
     private RangeFields() {}
 
     /** The range of a joint's angle, either way round. */
@@ -52,6 +54,13 @@ public final class RangeFields {
                     "pain free",
                     "the range goes farther than what does not hurt",
                     "Let the range's bottom stop where it is free of pain");
+        }
+        if (fields.isSound() && Math.abs(top - bottom) < LEAST) {
+            fields.report(
+                    Code.EMPTY_RANGE,
+                    "top",
+                    "bottom and top are the same place, " + fields.peek("top").orElse(""),
+                    "Give the two ends between which it moves");
         }
         return fields.built(() -> new WorkingRange(bottom, top, painFree));
     }

@@ -90,6 +90,9 @@ public final class ScenarioReader {
 
     private static Optional<Scenario> scenario(MapNode map, Problems problems) {
         Fields top = Fields.open(map, Shapes.SCENARIO, problems);
+        if (!top.has("exercise") && !top.has("machine")) {
+            return nothingDone(top);
+        }
         Optional<String> word = top.peek("exercise", "kind");
         Optional<MovementKind> kind = word.flatMap(MovementKinds::named);
         if (kind.isPresent()) {
@@ -100,5 +103,12 @@ public final class ScenarioReader {
             return Optional.empty();
         }
         return PressReading.read(top, problems).map(Scenario.class::cast);
+    }
+
+    /** A person of whom no file says what is done: nothing more is asked of the person than any exercise asks. */
+    private static Optional<Scenario> nothingDone(Fields top) {
+        PersonReader.read(top, new RangesNeeded.Nothing());
+        top.require("exercise");
+        return Optional.empty();
     }
 }
