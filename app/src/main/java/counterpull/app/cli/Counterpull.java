@@ -33,6 +33,7 @@ import picocli.CommandLine.Spec;
             "  counterpull format > mine.yaml                 a commented scenario to change",
             "  counterpull read mine.yaml                     every problem in it, at once",
             "  counterpull choose mine.yaml --into card-for-today",
+            "  counterpull exercises                          every other exercise, and how one is computed",
             "",
             "Exit codes: 0 good, 2 bad input, 3 nothing in the kit keeps every limit, 130 stopped with Ctrl-C, 69 and 70 the"
                     + " program itself cannot run.",

@@ -38,6 +38,10 @@ final class Library {
 
     /** The exercise with that name, else the file of that name. */
     static Source namedOrFile(String nameOrFile) {
+        if (nameOrFile.equals("-")) {
+            throw new BadInput(
+                    List.of("--exercise: standard input is for the person's files; name an exercise or a file"));
+        }
         Optional<Source> known = named(nameOrFile);
         Path file = Path.of(nameOrFile);
         if (known.isEmpty() && Files.isDirectory(file)) {

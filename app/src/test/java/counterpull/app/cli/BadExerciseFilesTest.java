@@ -34,7 +34,7 @@ class BadExerciseFilesTest {
                 "knee-extension-cuff | thigh direction: 0 deg | thigh direction: 400 deg | 400 deg is above 180 deg",
                 "knee-extension-cuff | chosen: 6 kg | chosen: 1e300 kg | is above 1000 kg",
                 "knee-extension-cuff | dead weight: | deadweight: | Did you mean \"dead weight\"?",
-                "knee-extension-cuff | kind: hinge | 'kind: hinge\n  range: {bottom: 30 deg, top: 30 deg}' | same place, 30 deg",
+                "knee-extension-cuff | along: 36 cm | along: 14 1/2 in | Write a fraction with a point",
                 "knee-extension-cuff | kind: hinge | kind: hinges | Did you mean \"hinge\"?",
                 "knee-extension-cuff | name: ankle cuff | name: \"a\\u0007b\" | cannot be seen",
                 "knee-extension-stack | lowering: 3 s | lowering: 0.15 s | leg extension machine: the line would go slack",
@@ -46,6 +46,23 @@ class BadExerciseFilesTest {
         assertThat(ran.code()).as(ran.err()).isEqualTo(Exit.BAD_INPUT);
         assertThat(ran.err()).contains(says).doesNotContain("Exception").doesNotContain("rad or m");
         assertThat(ran.out()).isEmpty();
+    }
+
+    @Test
+    void aRangeThatIsOnePlaceIsRefusedInItsOwnUnit() throws IOException {
+        Ran ran =
+                with("knee-extension-cuff", "plane: upright", "plane: upright\n  range: {bottom: 30 deg, top: 30 deg}");
+        assertThat(ran.code()).isEqualTo(Exit.BAD_INPUT);
+        assertThat(ran.err()).contains("same place, 30 deg").doesNotContain("rad or m");
+    }
+
+    @Test
+    void aPersonWithoutTheRangeOfAPressIsToldWhatToMeasure() throws IOException {
+        String person = Files.readString(Path.of(DUNLIN)).replaceAll("(?m)^ *range: .*\\n", "");
+        Path file = Files.writeString(folder.resolve("who.yaml"), person);
+        Ran ran = Ran.with("profile", file.toString(), "-e", "leg-press-stack-seat");
+        assertThat(ran.code()).isEqualTo(Exit.BAD_INPUT);
+        assertThat(ran.err()).contains("limbs.left.range", "measure it on the machine", "{bottom, top}");
     }
 
     @Test

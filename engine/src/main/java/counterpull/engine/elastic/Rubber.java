@@ -60,7 +60,13 @@ public record Rubber(
         if (tested > known * (1 + ROUNDING)) {
             String sentence = "tested length of " + tag + " must be at most " + known
                     + " m, the longest that its law was measured for";
-            throw new Refusal(Fault.OUTSIDE_LIMITS, "tested length of " + tag, tested, known, "m", sentence);
+            throw new Refusal(
+                    Fault.OUTSIDE_LIMITS,
+                    "tested length of " + tag + ", which is not past its longest reading,",
+                    tested,
+                    known,
+                    "m",
+                    sentence);
         }
     }
 

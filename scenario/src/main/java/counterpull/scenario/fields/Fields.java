@@ -195,9 +195,9 @@ public final class Fields {
     }
 
     /** Reports a key that must be there but is not; its value is read elsewhere. */
-    public void require(String key) {
+    public void require(String key, String hint) {
         if (find(key).isEmpty()) {
-            missing(key, "");
+            missing(key, hint);
         }
     }
 

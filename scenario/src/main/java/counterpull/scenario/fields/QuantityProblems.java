@@ -12,11 +12,14 @@ import counterpull.scenario.units.Reading.Refused;
 import counterpull.scenario.units.Unit;
 import counterpull.scenario.units.Units;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Says what is wrong with a text that should be a quantity. */
 final class QuantityProblems {
+    private static final Pattern FRACTION = Pattern.compile("\\d+/\\d+");
+
     private QuantityProblems() {}
 
     /** The problem of a text that was refused. */
@@ -79,7 +82,9 @@ final class QuantityProblems {
                 place,
                 new Found(text, unit, ""),
                 "\"" + Shown.shortened(unit) + "\" is not a unit of " + due.words(),
-                Nearest.hint(unit, known, "Known: " + units(due)));
+                FRACTION.matcher(unit).lookingAt()
+                        ? "Write a fraction with a point, such as 13.5 for 13 1/2"
+                        : Nearest.hint(unit, known, "Known: " + units(due)));
     }
 
     private static Problem wrongUnit(Place place, String text, Dimension due, String unit) {

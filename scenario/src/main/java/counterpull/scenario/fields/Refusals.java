@@ -23,6 +23,9 @@ public final class Refusals {
         String unit = written(refusal.value(), refusal.unit()).label();
         String value = shown(refusal.value(), refusal.unit());
         String limit = shown(refusal.limit(), refusal.unit());
+        if (value.equals(limit) && refusal.value() != refusal.limit()) {
+            value = (refusal.value() < refusal.limit() ? "a little less than " : "a little more than ") + limit;
+        }
         String numbers = limit.isEmpty() ? value : value + ", limit " + limit;
         String hint = numbers.isEmpty() ? "" : subject(refusal) + " is " + numbers;
         return new Problem(

@@ -16,7 +16,10 @@ sealed interface RangesNeeded {
     record OfPress() implements RangesNeeded {
         @Override
         public void check(Fields limb, Side side) {
-            limb.require("range");
+            limb.require(
+                    "range",
+                    "A rail press goes through knee flexion: measure it on the machine at both ends, free of pain, and give"
+                            + " range: {bottom, top}");
         }
     }
 

@@ -108,7 +108,7 @@ public final class ScenarioReader {
     /** A person of whom no file says what is done: nothing more is asked of the person than any exercise asks. */
     private static Optional<Scenario> nothingDone(Fields top) {
         PersonReader.read(top, new RangesNeeded.Nothing());
-        top.require("exercise");
+        top.require("exercise", "");
         return Optional.empty();
     }
 }
