@@ -17,6 +17,7 @@ import counterpull.report.result.ExerciseTables;
 import counterpull.report.result.ProfileTables;
 import counterpull.report.table.Measure;
 import counterpull.report.table.Table;
+import counterpull.report.words.ApartWords;
 import counterpull.report.words.ChallengeWords;
 import counterpull.report.words.SetupWords;
 import counterpull.report.words.TempoWords;
@@ -199,6 +200,7 @@ public final class ExercisePage {
     private void gaps() {
         html.open("section").put("h2", "What is not known").open("ul");
         words.unknown().forEach(gap -> html.put("li", gap));
+        ApartWords.of(profile, paper.unitSet()).forEach(gap -> html.put("li", gap));
         html.put(
                 "li",
                 "A torque is net of all muscles around a joint; muscles that cross two joints, fatigue, and what a"

@@ -1,0 +1,43 @@
+package counterpull.report.words;
+
+import counterpull.engine.load.HangingChain;
+import counterpull.engine.load.MeasuredProfile;
+import counterpull.engine.load.Resistance;
+import counterpull.engine.profile.ExerciseProfile;
+import counterpull.report.table.Measure;
+import counterpull.report.table.UnitSet;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** What belongs to something that resists but stands in no total of an exercise, a sentence each. */
+public final class ApartWords {
+    private ApartWords() {}
+
+    /** Links of a chain that are picked up, and what readings of a machine cannot say. */
+    public static List<String> of(ExerciseProfile profile, UnitSet units) {
+        List<String> words = new ArrayList<>();
+        for (Resistance resistance : profile.task().exercise().resists()) {
+            if (resistance instanceof MeasuredProfile measured) {
+                words.add(sentence(measured.notKnown()));
+            } else if (resistance instanceof HangingChain chain) {
+                words.add("Starting the links of the " + chain.words() + " that leave the floor takes up to "
+                        + Measure.FORCE.words(pickedUp(chain, profile), units)
+                        + " more while they rise; it is in no total.");
+            }
+        }
+        return words;
+    }
+
+    private static String sentence(String words) {
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + ".";
+    }
+
+    private static double pickedUp(HangingChain chain, ExerciseProfile profile) {
+        double most = 0;
+        for (double force : chain.pickedUp(profile.limbs().get(0).path())) {
+            most = Math.max(most, force);
+        }
+        return most;
+    }
+}
