@@ -29,12 +29,20 @@ public final class RailRun implements CarrierPath {
         this.path = path;
         point = path.track(frame.at());
         Vec rail = Vec.unit(frame.railAngle());
-        Vec whole = point.at(path.positions() - 1).minus(point.at(0));
-        toward = rail.times(rail.dot(whole) < 0 ? -1 : 1);
-        requireAlong(Math.abs(rail.dot(whole)));
+        double way = way(rail);
+        toward = rail.times(way < 0 ? -1 : 1);
+        requireAlong(Math.abs(way));
         for (int i = 0; i < path.positions(); i++) {
             requireOnward(toward.dot(point.slope(i)));
         }
+    }
+
+    // of a part that is looked at in one place alone, the way that it is about to go
+    private double way(Vec rail) {
+        double gone = rail.dot(point.at(path.positions() - 1).minus(point.at(0)));
+        return Math.abs(gone) < SHORTEST
+                ? rail.dot(point.slope(0)) * path.course().travel()
+                : gone;
     }
 
     // what is moved square to its rail stands still on it, and no force along it says anything
