@@ -31,4 +31,17 @@ class ShownApartTest {
         assertThat(report("chest-press-machine")).contains("The inertia of chest press");
         assertThat(report("squat-bar")).doesNotContain("in no total");
     }
+
+    /** 32° of ankle at 0.4 per degree of knee are used up at 80°, inside a range from 90° to 10°. */
+    @Test
+    void aShinThatStopsInsideTheRangeIsSaid() throws Exception {
+        assertThat(report("split-squat-dumbbells")).doesNotContain("The ankle gives no further");
+        Path deeper = folder.resolve("deeper.yaml");
+        String stated = Files.readString(Path.of("..", "exercises", "split-squat-dumbbells.yaml"));
+        Files.writeString(deeper, stated.replace("ankle per knee: 0.35", "ankle per knee: 0.4"));
+        Path page = folder.resolve("deeper.html");
+        Ran ran = Ran.with("report", "../demo/dunlin.yaml", "-e", deeper.toString(), "-o", page.toString());
+        assertThat(ran.code()).as(ran.err()).isEqualTo(Exit.GOOD);
+        assertThat(Files.readString(page)).contains("The ankle gives no further from knee flexion 80.0");
+    }
 }
