@@ -4,21 +4,31 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import counterpull.engine.body.Joint;
+import counterpull.engine.elastic.LinearLaw;
+import counterpull.engine.elastic.LossFraction;
+import counterpull.engine.elastic.Rubber;
 import counterpull.engine.load.Cable;
 import counterpull.engine.load.Contact;
 import counterpull.engine.load.Cuff;
 import counterpull.engine.load.DeadWeight;
+import counterpull.engine.load.ElasticLine;
+import counterpull.engine.load.FixedPoint;
 import counterpull.engine.load.Horn;
 import counterpull.engine.load.Lever;
 import counterpull.engine.load.LeverBody;
 import counterpull.engine.load.LeverFrame;
 import counterpull.engine.load.Loaded;
+import counterpull.engine.load.OnBody;
 import counterpull.engine.load.Resistance;
 import counterpull.engine.load.RollerPad;
 import counterpull.engine.load.StackLine;
+import counterpull.engine.load.StretchLine;
+import counterpull.engine.load.StretchSeries;
 import counterpull.engine.motion.AnkleGive;
 import counterpull.engine.motion.BalancedStand;
 import counterpull.engine.motion.BodyPoint;
+import counterpull.engine.motion.ChainPath;
+import counterpull.engine.motion.Course;
 import counterpull.engine.motion.GroundContact;
 import counterpull.engine.motion.Hinge;
 import counterpull.engine.motion.Motion;
@@ -39,7 +49,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /**
- * The design's worked examples D to H: two independent derivations of our own, not published values. Tolerance: half a unit of the
+ * The design's worked examples C to H: two independent derivations of our own, not published values. Tolerance: half a unit of the
  * last printed digit.
  */
 class ExerciseExamplesTest {
@@ -184,5 +194,34 @@ class ExerciseExamplesTest {
                 .containsExactly(new double[] {35.0536, 24.9206, 13.9437}, within(PRINTED));
         assertThat(torques(profile, Joint.ELBOW, Phase.HELD))
                 .containsExactly(new double[] {-59.9075, -49.7148, -22.3841}, within(6e-5));
+    }
+
+    /** Example C's line, hooked on a foot that goes straight along the rail's direction instead of on the plate. */
+    @Test
+    void cALineOnAFootThatGoesStraight() {
+        double sole = Examples.leg().foot().ankleHeight();
+        BodyPoint hook = new BodyPoint("hook", 2, new Vec(0.20 - 0.05, -sole));
+        Rubber rubber = new Rubber("example C", 0.60, new LinearLaw(150 * 0.60), new LossFraction(0), 1.5, 0, 0);
+        FixedPoint anchor = new FixedPoint("anchor", new Vec(1.60, 0.30), 0, Double.POSITIVE_INFINITY);
+        StretchLine line =
+                new StretchLine("line", rubber, ElasticLine.Pieces.one(), 0.10, anchor, new OnBody(hook, 0), List.of());
+        StretchSeries lower = line.over(foot(0.605522, 0.777139));
+        StretchSeries upper = line.over(foot(0.777139, 0.854519));
+        assertThat(lower.rubberLength(0)).isCloseTo(0.831611, within(1e-6));
+        assertThat(lower.rubberLength(2)).isCloseTo(0.661209, within(1e-6));
+        assertThat(upper.rubberLength(2)).isCloseTo(0.584574, within(1e-6));
+        // 150 N/m × half a unit of the last digit of the printed places
+        assertThat(lower.tension(Phase.HELD, 0)).isCloseTo(34.7416, within(1.5e-4));
+        assertThat(lower.tension(Phase.HELD, 2)).isCloseTo(9.1813, within(1.5e-4));
+        assertThat(upper.tension(Phase.HELD, 2)).isZero();
+    }
+
+    /** Example B's foot square to the way, its ankle led from one place to another. */
+    private static ChainPath foot(double from, double to) {
+        StraightPath way =
+                new StraightPath(new Reach.FlatFoot(Math.PI / 2), Math.PI / 2, new Vec(from, 0.05), new Vec(to, 0.05));
+        Course course = Course.even(to - from, 3, Examples.tempo());
+        WorkingRange range = new WorkingRange(0, to - from, 0);
+        return way.path(new Motion.Moving(Examples.body().side(), 1, range, course, List.of()));
     }
 }
