@@ -45,20 +45,9 @@ public record CamStack(String name, LeverFrame frame, CamRadius radius, StackLin
             load.add(Shares.times(pull, run.torquePerPull(), lever.course()));
         }
         if (inertia > 0) {
-            load.add(new Share(Part.INERTIA, name + ", lever", Amount.ONE, turningInertia(lever)));
+            load.add(new Share(Part.INERTIA, name + ", lever", Amount.ONE, lever.timesAcceleration(-inertia)));
         }
         return lever.pulls(name, load);
-    }
-
-    private double[] turningInertia(LeverPath lever) {
-        Course course = lever.course();
-        double[] torque = new double[course.cells()];
-        for (Phase phase : Phase.values()) {
-            for (int i = 0; i < course.positions(); i++) {
-                torque[course.cell(phase, i)] = -inertia * lever.acceleration(phase, i);
-            }
-        }
-        return torque;
     }
 
     @Override

@@ -60,7 +60,7 @@ public record Lever(String name, LeverFrame frame, LeverBody body, List<Horn> ho
             String label = name + ", " + horn.name();
             double r = horn.radius();
             load.addAll(horn.load().shares(Part.GRAVITY, label, weight(lever, -gravity * r, horn.offset())));
-            load.addAll(horn.load().shares(Part.INERTIA, label, inertia(lever, -r * r)));
+            load.addAll(horn.load().shares(Part.INERTIA, label, lever.timesAcceleration(-r * r)));
         }
         if (friction > 0) {
             load.add(new Share(Part.FRICTION, name + ", pivot", Amount.ONE, rubbing(lever)));
@@ -72,7 +72,7 @@ public record Lever(String name, LeverFrame frame, LeverBody body, List<Horn> ho
         double moment = -body.mass() * gravity * body.comRadius();
         return List.of(
                 new Share(Part.GRAVITY, name, Amount.ONE, weight(lever, moment, body.comOffset())),
-                new Share(Part.INERTIA, name, Amount.ONE, inertia(lever, -body.inertia())));
+                new Share(Part.INERTIA, name, Amount.ONE, lever.timesAcceleration(-body.inertia())));
     }
 
     private static double[] weight(LeverPath lever, double moment, double offset) {
@@ -82,17 +82,6 @@ public record Lever(String name, LeverFrame frame, LeverBody body, List<Horn> ho
             double value = moment * Math.cos(lever.angle(i) + offset);
             for (Phase phase : Phase.values()) {
                 torque[course.cell(phase, i)] = value;
-            }
-        }
-        return torque;
-    }
-
-    private static double[] inertia(LeverPath lever, double factor) {
-        Course course = lever.course();
-        double[] torque = new double[course.cells()];
-        for (Phase phase : Phase.values()) {
-            for (int i = 0; i < course.positions(); i++) {
-                torque[course.cell(phase, i)] = factor * lever.acceleration(phase, i);
             }
         }
         return torque;

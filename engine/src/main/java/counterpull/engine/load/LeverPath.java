@@ -232,4 +232,16 @@ public final class LeverPath implements CarrierPath {
     Course course() {
         return path.course();
     }
+
+    /** Torque on the lever, N·m counter-clockwise, that goes with its angular acceleration times a factor, by phase × position. */
+    double[] timesAcceleration(double factor) {
+        Course course = course();
+        double[] torque = new double[course.cells()];
+        for (Phase phase : Phase.values()) {
+            for (int at = 0; at < course.positions(); at++) {
+                torque[course.cell(phase, at)] = factor * acceleration(phase, at);
+            }
+        }
+        return torque;
+    }
 }

@@ -18,22 +18,23 @@ import counterpull.engine.planar.Vec;
 public final class LineSeries {
     private final ElasticLine line;
     private final Ride ride;
-    private final double[] path;
+    private final StretchedLength rubber;
     private final double[] along;
     private final double[] across;
-    private final double[] lengthening;
-    private final double[] shortening;
-    private final double[] growth;
 
-    private LineSeries(ElasticLine line, Ride ride, int n) {
+    private LineSeries(ElasticLine line, double[] plate, SledFrame frame) {
         this.line = line;
-        this.ride = ride;
-        path = new double[n];
-        along = new double[n];
-        across = new double[n];
-        lengthening = new double[n];
-        shortening = new double[n];
-        growth = new double[n];
+        ride = frame.ride();
+        along = new double[plate.length];
+        across = new double[plate.length];
+        double[] path = new double[plate.length];
+        double[] growth = new double[plate.length];
+        for (int i = 0; i < plate.length; i++) {
+            path[i] = place(i, plate[i], frame);
+            // d(path)/d(plate): the anchor comes along with the plate where the seat rides
+            growth[i] = ride == Ride.PLATE ? -along[i] : along[i];
+        }
+        rubber = new StretchedLength(line.strand(), line.deadLength(), path, growth);
     }
 
     /**
@@ -44,15 +45,11 @@ public final class LineSeries {
      * @param frame how the sled's points lie from the hip
      */
     public static LineSeries of(ElasticLine line, double[] plate, SledFrame frame) {
-        LineSeries series = new LineSeries(line, frame.ride(), plate.length);
-        for (int i = 0; i < plate.length; i++) {
-            series.place(i, plate[i], frame);
-        }
-        series.pull();
-        return series;
+        return new LineSeries(line, plate, frame);
     }
 
-    private void place(int i, double plate, SledFrame frame) {
+    /** Points the line at a position and gives its path, m. */
+    private double place(int i, double plate, SledFrame frame) {
         Vec toAnchor = frame.toAnchor(line.ends(), plate);
         double aside = line.ends().anchor().lateral() - line.ends().attachment().lateral();
         double length = Math.sqrt(toAnchor.dot(toAnchor) + aside * aside);
@@ -65,19 +62,9 @@ public final class LineSeries {
                     "m",
                     "anchor and attachment meet in this range, so the line has no direction: use another hole");
         }
-        path[i] = length;
         along[i] = toAnchor.x() / length;
         across[i] = toAnchor.y() / length;
-        // d(path)/d(plate): the anchor comes along with the plate where the seat rides
-        growth[i] = ride == Ride.PLATE ? -along[i] : along[i];
-    }
-
-    private void pull() {
-        double[] length = new double[path.length];
-        for (int i = 0; i < path.length; i++) {
-            length[i] = rubberLength(i);
-        }
-        strand().forces(length, lengthening, shortening);
+        return length;
     }
 
     /** The line itself. */
@@ -87,33 +74,32 @@ public final class LineSeries {
 
     /** One of its strands. */
     public Strand strand() {
-        return line.strand();
+        return rubber.strand();
     }
 
     /** Path from anchor to attachment at position i, m. */
     public double path(int i) {
-        return path[i];
+        return rubber.path(i);
     }
 
     /** Length left for the rubber, P − w, m; below natural length it hangs loose. */
     public double rubberLength(int i) {
-        return path[i] - line.deadLength();
+        return rubber.rubberLength(i);
     }
 
     /** Rubber length over natural length; below 1 the line is loose. */
     public double stretch(int i) {
-        return rubberLength(i) / strand().naturalLength();
+        return rubber.stretch(i);
     }
 
     /** Looseness L₀ + w − P at position i, m: positive loose, negative pre-stretched. */
     public double looseness(int i) {
-        return strand().naturalLength() + line.deadLength() - path[i];
+        return rubber.looseness(i);
     }
 
     /** Pull of one strand at position i in a phase, N; NaN past the tested length. */
     public double tension(Phase phase, int i) {
-        boolean shortens = phase.sense() * growth[i] < 0;
-        return shortens ? shortening[i] : lengthening[i];
+        return rubber.tension(phase, i);
     }
 
     /** Its part along <b>u</b> on the end that rides, N per strand. */
@@ -142,37 +128,22 @@ public final class LineSeries {
      */
     public double aside(Phase phase, int i) {
         double off = line.ends().anchor().lateral() - line.ends().attachment().lateral();
-        return tension(phase, i) * off / path[i];
+        return tension(phase, i) * off / rubber.path(i);
     }
 
     /** The longest rubber length of the range, m. */
     public double longest() {
-        double most = rubberLength(0);
-        for (int i = 1; i < path.length; i++) {
-            most = Math.max(most, rubberLength(i));
-        }
-        return most;
+        return rubber.longest();
     }
 
     /** Whether the line tightens anywhere in the range. */
     public boolean tightens() {
-        return longest() > strand().naturalLength();
+        return rubber.tightens();
     }
 
     /** Refuses a line that passes its tested length somewhere in the range. */
     public LineSeries withinTestedLength() {
-        double longest = longest();
-        double limit = strand().maxLength();
-        if (longest > limit) {
-            throw new Refusal(
-                    Fault.PAST_TESTED_LENGTH,
-                    "longest rubber length of " + line.words(),
-                    longest,
-                    limit,
-                    "m",
-                    line.rubber().tag() + " would be stretched past its tested length in this range: use another hole, "
-                            + "more dead length or a longer piece");
-        }
+        rubber.requireTested(line.words(), "hole");
         return this;
     }
 }

@@ -22,11 +22,8 @@ public final class StretchSeries {
     private final Course course;
     private final PointTrack from;
     private final PointTrack to;
-    private final double[] path;
-    private final double[] growth;
+    private final StretchedLength rubber;
     private final double[] runOut;
-    private final double[] lengthening;
-    private final double[] shortening;
     private final double[] fromAside;
     private final double[] toAside;
     private final List<Vec> fromEnd = new ArrayList<>();
@@ -38,22 +35,17 @@ public final class StretchSeries {
         from = line.from().track(limb);
         to = line.to().track(limb);
         int n = limb.positions();
-        path = new double[n];
-        growth = new double[n];
+        double[] path = new double[n];
+        double[] growth = new double[n];
         runOut = new double[n];
         fromAside = new double[n];
         toAside = new double[n];
-        lengthening = new double[n];
-        shortening = new double[n];
         double between = betweenGuides();
         for (int i = 0; i < n; i++) {
-            place(i, between);
+            path[i] = place(i, between);
+            growth[i] = running(runOut[i] - fromEnd.get(i).dot(from.slope(i)));
         }
-        double[] length = new double[n];
-        for (int i = 0; i < n; i++) {
-            length[i] = rubberLength(i);
-        }
-        line.strand().forces(length, lengthening, shortening);
+        rubber = new StretchedLength(line.strand(), line.deadLength(), path, growth);
     }
 
     private double betweenGuides() {
@@ -66,7 +58,8 @@ public final class StretchSeries {
         return sum;
     }
 
-    private void place(int i, double between) {
+    /** Lays the line at position i and gives its whole path, m. */
+    private double place(int i, double between) {
         List<Guide> guides = line.guides();
         boolean straight = guides.isEmpty();
         Vec first = straight ? to.at(i) : guides.get(0).at();
@@ -77,11 +70,10 @@ public final class StretchSeries {
         Vec towardLast = last.minus(to.at(i)).times(1 / far);
         fromAside[i] = asideOf(true) / near;
         toAside[i] = asideOf(false) / far;
-        path[i] = straight ? near : near + between + far;
         fromEnd.add(towardFirst);
         toEnd.add(towardLast);
         runOut[i] = running(-towardLast.dot(to.slope(i)));
-        growth[i] = running(runOut[i] - towardFirst.dot(from.slope(i)));
+        return straight ? near : near + between + far;
     }
 
     private static double running(double slope) {
@@ -137,32 +129,32 @@ public final class StretchSeries {
 
     /** Whole path at position i, m. */
     public double path(int i) {
-        return path[i];
+        return rubber.path(i);
     }
 
     /** d(path)/dx: positive where it grows toward the top. */
     public double growth(int i) {
-        return growth[i];
+        return rubber.growth(i);
     }
 
     /** Length left for the rubber, P − w, m; below natural length it hangs loose. */
     public double rubberLength(int i) {
-        return path[i] - line.deadLength();
+        return rubber.rubberLength(i);
     }
 
     /** Rubber length over natural length; below 1 the line is loose. */
     public double stretch(int i) {
-        return rubberLength(i) / strand().naturalLength();
+        return rubber.stretch(i);
     }
 
     /** Looseness L₀ + w − P at position i, m: positive loose, negative pre-stretched. */
     public double looseness(int i) {
-        return strand().naturalLength() + line.deadLength() - path[i];
+        return rubber.looseness(i);
     }
 
     /** Pull of one strand where the rubber hangs, N; NaN past the tested length. */
     public double tension(Phase phase, int i) {
-        return phase.sense() * growth[i] < 0 ? shortening[i] : lengthening[i];
+        return rubber.tension(phase, i);
     }
 
     /** Pull of one strand on the other end, beyond the guides, N. */
@@ -178,8 +170,7 @@ public final class StretchSeries {
     /** Power that one strand's rubber and guides turn into heat, W, zero or more. */
     double lost(Phase phase, int i) {
         double speed = course.speed(phase, i);
-        double inRubber =
-                phase.sense() * growth[i] < 0 ? (lengthening[i] - shortening[i]) * Math.abs(growth[i] * speed) : 0;
+        double inRubber = rubber.shortens(phase, i) ? rubber.kept(i) * Math.abs(rubber.growth(i) * speed) : 0;
         return inRubber + (tensionAtTo(phase, i) - tension(phase, i)) * runOut[i] * speed;
     }
 
@@ -195,33 +186,17 @@ public final class StretchSeries {
 
     /** The longest rubber length of the range, m. */
     public double longest() {
-        double most = rubberLength(0);
-        for (int i = 1; i < path.length; i++) {
-            most = Math.max(most, rubberLength(i));
-        }
-        return most;
+        return rubber.longest();
     }
 
     /** Whether the line tightens anywhere in the range. */
     public boolean tightens() {
-        return longest() > strand().naturalLength();
+        return rubber.tightens();
     }
 
     /** Refuses a line that passes its tested length somewhere in the range. */
     public StretchSeries withinTestedLength() {
-        double longest = longest();
-        double limit = strand().maxLength();
-        if (longest > limit) {
-            throw new Refusal(
-                    Fault.PAST_TESTED_LENGTH,
-                    "longest rubber length of the " + line.name(),
-                    longest,
-                    limit,
-                    "m",
-                    line.rubber().tag()
-                            + " would be stretched past its tested length in this range: use another hook, more "
-                            + "dead length or a longer piece");
-        }
+        rubber.requireTested("the " + line.name(), "hook");
         return this;
     }
 

@@ -30,6 +30,11 @@ public record AnkleGive(double ratio, double limit) {
         return new AnkleGive(ratio, Double.POSITIVE_INFINITY);
     }
 
+    /** Knee flexion at which the ankle gives no further, rad; infinite where no limit is stated. */
+    public double usedUpAt() {
+        return limit / ratio;
+    }
+
     /** Dorsiflexion at a knee flexion, rad, with derivatives by it. */
     Jet dorsiflexion(double knee) {
         double x = ratio == 0 ? -1 : (knee - limit / ratio) / HALF_WIDTH;

@@ -37,7 +37,7 @@ public final class ApartWords {
     private static Optional<String> shinStops(ExerciseProfile profile, UnitSet units) {
         if (profile.task().exercise().motion() instanceof BalancedStand stand
                 && stand.drive() instanceof StandDrive.Knee knee) {
-            double at = knee.ankle().limit() / knee.ankle().ratio();
+            double at = knee.ankle().usedUpAt();
             double low = Math.min(profile.range().bottom(), profile.range().top());
             double high = Math.max(profile.range().bottom(), profile.range().top());
             if (at > low && at < high) {
