@@ -188,7 +188,8 @@ public final class ExercisePage {
         html.put(
                 "p.small",
                 "The first line is the bottom, the last the top. A dash: not known, or not asked. A negative torque asks for"
-                        + " the opposite action.");
+                        + " the opposite action. What weighs or pulls stands there as its force on the body, without a sign, for all"
+                        + " limbs together; rubber on a machine as it arrives at the pad or the grip, where it may help.");
         html.close().line();
     }
 

@@ -70,7 +70,8 @@ final class ExerciseFields {
                     "load_" + number,
                     load,
                     Measure.FORCE,
-                    "force on the body of all that is called " + load + ", before it is shared between limbs",
+                    "force on the body of all that is called " + load
+                            + ", without a sign, before it is shared between limbs",
                     spot -> limb(spot)
                             .force(load, spot.phase(), spot.position())
                             .norm()));
