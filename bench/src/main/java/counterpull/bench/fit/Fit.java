@@ -1,0 +1,106 @@
+package counterpull.bench.fit;
+
+import counterpull.bench.Estimate;
+import counterpull.bench.Student;
+import java.util.function.ToDoubleFunction;
+import org.hipparchus.linear.RealMatrix;
+
+/** What came of a {@link Regression}: parameters, how sure they are, and what is left over. Read-only. */
+public final class Fit {
+    /** Cube root of the rounding of a double. */
+    private static final double STEP = 6e-6;
+
+    private final Regression of;
+    private final Solution free;
+    private final Solution inside;
+    private final boolean[] held;
+
+    Fit(Regression of, Solution free, Solution inside, boolean[] held) {
+        this.of = of;
+        this.free = free;
+        this.inside = inside;
+        this.held = held;
+    }
+
+    /** Parameters inside their limits. */
+    public double[] parameters() {
+        return inside.at.clone();
+    }
+
+    /** One parameter; its interval is that of the fit without limits, cut off at the limit. */
+    public Estimate estimate(int parameter) {
+        double half = quantile() * free.standardError(parameter);
+        double limit = of.lowest(parameter);
+        double value = inside.at[parameter];
+        Estimate.Standing standing = held[parameter] ? Estimate.Standing.AT_LIMIT : Estimate.Standing.FREE;
+        return new Estimate(
+                value,
+                free.standardError(parameter),
+                Math.max(limit, free.at[parameter] - half),
+                Math.max(limit, free.at[parameter] + half),
+                standing);
+    }
+
+    /** Anything that follows from the parameters, by its slopes (the delta method); around the value inside the limits. */
+    public Estimate estimate(ToDoubleFunction<double[]> function) {
+        double variance = 0;
+        double[] slope = slope(function);
+        RealMatrix covariance = inside.covariance;
+        for (int i = 0; i < slope.length; i++) {
+            for (int k = 0; k < slope.length; k++) {
+                variance += slope[i] * covariance.getEntry(i, k) * slope[k];
+            }
+        }
+        return Estimate.student(
+                function.applyAsDouble(inside.at), Math.sqrt(Math.max(0, variance)), inside.degreesOfFreedom);
+    }
+
+    private double[] slope(ToDoubleFunction<double[]> function) {
+        double[] at = inside.at.clone();
+        double[] slope = new double[at.length];
+        for (int k = 0; k < at.length; k++) {
+            double step = STEP * Math.max(Math.abs(at[k]), STEP);
+            double middle = at[k];
+            at[k] = middle + step;
+            double above = function.applyAsDouble(at);
+            at[k] = middle - step;
+            slope[k] = (above - function.applyAsDouble(at)) / (2 * step);
+            at[k] = middle;
+        }
+        return slope;
+    }
+
+    /** (measured − fitted) / its own spread, in the readings' SI unit where the spreads are 1. */
+    public double residual(int reading) {
+        return of.residual(inside.at, reading);
+    }
+
+    /** Σ of squared residuals. */
+    public double sumOfSquares() {
+        return inside.sumOfSquares;
+    }
+
+    /** One standard deviation of a reading of spread 1: stated, or from the scatter. */
+    public double noise() {
+        return inside.noise;
+    }
+
+    /** Readings less what the parameters use up; infinite where the noise is stated. */
+    public double degreesOfFreedom() {
+        return inside.degreesOfFreedom;
+    }
+
+    /** How many parameters the readings chose. */
+    public int free() {
+        int count = 0;
+        for (boolean each : held) {
+            count += each ? 0 : 1;
+        }
+        return count;
+    }
+
+    /** Standard deviations on each side that hold 95 %. */
+    public double quantile() {
+        return Student.twoSided95(free.degreesOfFreedom);
+    }
+}
