@@ -2,34 +2,29 @@ package counterpull.scenario.read;
 
 import counterpull.scenario.problem.Code;
 import counterpull.scenario.problem.Found;
-import counterpull.scenario.problem.Key;
 import counterpull.scenario.problem.Place;
 import counterpull.scenario.problem.Problem;
 import counterpull.scenario.problem.Problems;
-import counterpull.scenario.tree.Node;
 import counterpull.scenario.tree.Node.Entry;
 import counterpull.scenario.tree.Node.MapNode;
-import counterpull.scenario.tree.Node.TextNode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /** Puts the top-level keys of several files together; each file says the format, every other key stands in one file. */
 final class Merged {
     static final String FORMAT = "counterpull/1";
-    private static final String KEY = "format";
 
     private Merged() {}
 
     static MapNode of(List<MapNode> files, Problems problems) {
         Map<String, Entry> all = new LinkedHashMap<>();
         for (MapNode file : files) {
-            format(file, problems);
+            FormatLine.check(file, FORMAT, problems);
             for (Entry entry : file.entries()) {
                 Entry first = all.putIfAbsent(entry.key(), entry);
-                if (first != null && !entry.key().equals(KEY)) {
+                if (first != null && !entry.key().equals(FormatLine.KEY)) {
                     problems.add(twice(first.place(), entry));
                 }
             }
@@ -40,7 +35,8 @@ final class Merged {
     /** A file without anything but who it is about. */
     static MapNode personOf(MapNode file) {
         List<Entry> kept = file.entries().stream()
-                .filter(entry -> entry.key().equals(KEY) || entry.key().equals("person"))
+                .filter(entry ->
+                        entry.key().equals(FormatLine.KEY) || entry.key().equals("person"))
                 .toList();
         return new MapNode(file.place(), kept);
     }
@@ -52,27 +48,5 @@ final class Merged {
                 Found.value(second.key()),
                 "this key stands in two files: here and in " + first.inWords(),
                 "Keep one of them");
-    }
-
-    private static void format(MapNode file, Problems problems) {
-        Optional<Node> format = file.get(KEY);
-        if (format.isEmpty()) {
-            Place place = file.place().at(Key.TOP.key(KEY));
-            problems.add(Problem.of(
-                    Code.MISSING_KEY,
-                    place,
-                    "the file does not say its format",
-                    "Begin with \"format: " + FORMAT + "\""));
-        } else if (format.get() instanceof TextNode text && !text.text().equals(FORMAT)) {
-            problems.add(new Problem(
-                    Code.UNKNOWN_FORMAT,
-                    text.place(),
-                    new Found(text.text(), "", FORMAT),
-                    "this format is not known here",
-                    "This program reads \"" + FORMAT + "\""));
-        } else if (!(format.get() instanceof TextNode)) {
-            problems.add(Problem.of(
-                    Code.WRONG_KIND, format.get().place(), "the format is one word", "Write \"" + FORMAT + "\""));
-        }
     }
 }

@@ -1,0 +1,65 @@
+package counterpull.readings;
+
+import counterpull.scenario.fields.Fields;
+import counterpull.scenario.fields.Shape;
+import counterpull.scenario.fields.Span;
+import counterpull.scenario.problem.Code;
+import counterpull.scenario.problem.Problems;
+import counterpull.scenario.read.FormatLine;
+import counterpull.scenario.tree.Node.MapNode;
+import counterpull.scenario.tree.Source;
+import counterpull.scenario.tree.TreeReader;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Reads a file of readings. Never throws for what the file holds: it answers or says every problem. */
+public final class ReadingsReader {
+    /** What a file of readings begins with, after "format: ". */
+    public static final String FORMAT = "counterpull-readings/1";
+
+    private static final Span ANY = new Span(0, 200);
+
+    private ReadingsReader() {}
+
+    /**
+     * What came of reading.
+     *
+     * @param readings what was measured; empty if there is any problem
+     * @param problems every problem
+     */
+    public record Result(Optional<Readings> readings, Problems problems) {}
+
+    /** Reads one file, YAML or JSON. */
+    public static Result read(Source source) {
+        Problems problems = new Problems();
+        Optional<Readings> readings = TreeReader.read(source, problems).map(file -> readings(file, problems));
+        return new Result(problems.isEmpty() ? readings : Optional.empty(), problems);
+    }
+
+    private static Readings readings(MapNode file, Problems problems) {
+        FormatLine.check(file, FORMAT, problems);
+        Fields top = Fields.open(file, shape(), problems);
+        List<Subject> subjects = new ArrayList<>();
+        for (SubjectKind kind : SubjectKinds.ALL) {
+            for (Fields fields : top.optionalGroups(kind.key(), kind.shape(), ANY)) {
+                kind.read(fields).ifPresent(subjects::add);
+            }
+        }
+        if (top.isSound() && subjects.isEmpty()) {
+            top.reportHere(Code.MISSING_KEY, "nothing was measured in this file", "Give one of: " + keys());
+        }
+        return new Readings(subjects);
+    }
+
+    static Shape shape() {
+        List<String> keys = new ArrayList<>();
+        keys.add(FormatLine.KEY);
+        SubjectKinds.ALL.forEach(kind -> keys.add(kind.key()));
+        return new Shape("file of readings", keys);
+    }
+
+    private static String keys() {
+        return String.join(", ", SubjectKinds.ALL.stream().map(SubjectKind::key).toList());
+    }
+}

@@ -1,0 +1,10 @@
+package counterpull.readings;
+
+import java.util.List;
+
+/** Every kind of thing that can be measured: a new one is a class and a line here. */
+final class SubjectKinds {
+    static final List<SubjectKind> ALL = List.of();
+
+    private SubjectKinds() {}
+}
