@@ -18,34 +18,43 @@ public record Chart(String title, Measure measure, Range range, List<Layer> laye
         layers = List.copyOf(layers);
     }
 
-    /** What a chart's height measures. */
-    public enum Measure {
-        TORQUE,
-        EFFORT,
-        FORCE,
-        PULL,
-        COUPLE,
-        STRESS;
+    /**
+     * What a chart's height measures.
+     *
+     * @param quantity what it is counted in
+     * @param words what is meant, beside the unit
+     */
+    public record Measure(Quantity quantity, String words) {
+        public static final Measure TORQUE = new Measure(Quantity.TORQUE, "torque of one limb");
+        public static final Measure EFFORT = new Measure(Quantity.SHARE, "effort, share of what this person has");
+        public static final Measure FORCE = new Measure(Quantity.FORCE, "force along the rail, all limbs together");
+        public static final Measure PULL = new Measure(Quantity.FORCE, "force on this limb");
+        public static final Measure COUPLE = new Measure(Quantity.TORQUE, "turning force on this limb");
+        public static final Measure STRESS =
+                new Measure(Quantity.STRESS, "mean, from net torque without co-contraction");
 
         Unit unit(Wording wording) {
-            return switch (this) {
-                case TORQUE, COUPLE -> wording.torque();
-                case EFFORT -> wording.effort();
-                case FORCE, PULL -> wording.force();
+            return switch (quantity) {
+                case TORQUE -> wording.torque();
+                case SHARE -> wording.effort();
+                case FORCE -> wording.force();
                 case STRESS -> wording.stress();
+                case LENGTH -> wording.length();
+                case MASS -> wording.mass();
+                case ANGLE -> wording.angle();
             };
         }
+    }
 
-        String words() {
-            return switch (this) {
-                case TORQUE -> "torque of one limb";
-                case EFFORT -> "effort, share of what this person has";
-                case FORCE -> "force along the rail, all limbs together";
-                case PULL -> "force on this limb";
-                case COUPLE -> "turning force on this limb";
-                case STRESS -> "mean, from net torque without co-contraction";
-            };
-        }
+    /** What a height is counted in. */
+    public enum Quantity {
+        TORQUE,
+        SHARE,
+        FORCE,
+        STRESS,
+        LENGTH,
+        MASS,
+        ANGLE
     }
 
     /** The same chart with the vertical line at a position. */

@@ -92,6 +92,10 @@ final class ChartDrawing {
         } else if (layer instanceof Layer.Curve curve) {
             curves.draw(curve.series(), curve.look());
             label(curve);
+        } else if (layer instanceof Layer.Dots dots) {
+            new DotsDrawing(svg, plot, column).draw(dots);
+        } else if (layer instanceof Layer.Bars bars) {
+            DotsDrawing.bars(svg, plot, bars);
         } else if (layer instanceof Layer.Mark mark) {
             svg.circle(plot.at(mark), 6, Fill.NONE, Pen.of(Ink.ACCENT, 1.8));
         }
@@ -178,6 +182,12 @@ final class ChartDrawing {
                 for (int i = 0; i < curve.series().size(); i++) {
                     if (curve.series().known(i)) {
                         points.add(plot.at(curve.series(), i));
+                    }
+                }
+            } else if (layer instanceof Layer.Dots dots) {
+                for (int i = 0; i < dots.series().size(); i++) {
+                    if (dots.series().known(i)) {
+                        points.add(plot.at(dots.series(), i));
                     }
                 }
             } else if (layer instanceof Layer.Limit limit) {

@@ -15,7 +15,8 @@ public record Coordinate(String words, Kind kind) {
     /** What a coordinate is counted in. */
     public enum Kind {
         ANGLE,
-        LENGTH
+        LENGTH,
+        MASS
     }
 
     /** The anatomical angle of a joint. */
@@ -25,6 +26,10 @@ public record Coordinate(String words, Kind kind) {
 
     /** The reader's unit for it. */
     Unit unit(Wording wording) {
-        return kind == Kind.ANGLE ? wording.angle() : wording.length();
+        return switch (kind) {
+            case ANGLE -> wording.angle();
+            case LENGTH -> wording.length();
+            case MASS -> wording.mass();
+        };
     }
 }

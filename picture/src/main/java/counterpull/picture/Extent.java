@@ -24,6 +24,11 @@ final class Extent {
         } else if (layer instanceof Layer.Band band) {
             add(band.low());
             add(band.high());
+        } else if (layer instanceof Layer.Dots dots) {
+            add(dots.series());
+        } else if (layer instanceof Layer.Bars bars) {
+            add(bars.low());
+            add(bars.high());
         } else if (layer instanceof Layer.Limit limit) {
             add(limit.value());
             // room for the hatching on its far side

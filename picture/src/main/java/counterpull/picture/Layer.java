@@ -18,6 +18,25 @@ public sealed interface Layer {
     }
 
     /**
+     * Readings, each as a shape of its own.
+     *
+     * @param series the readings
+     * @param marker their shape
+     * @param ink their colour token
+     * @param label the word beside them; empty for none
+     */
+    record Dots(Series series, Marker marker, Ink ink, String label) implements Layer {}
+
+    /**
+     * Upright bars from one value to another: how sure single values are.
+     *
+     * @param low lower ends
+     * @param high upper ends
+     * @param ink their colour token
+     */
+    record Bars(Series low, Series high, Ink ink) implements Layer {}
+
+    /**
      * An area between two series, where both are known.
      *
      * @param low the lower edge

@@ -47,10 +47,10 @@ public final class Range {
      * An axis that belongs to no single profile.
      *
      * @param coordinate what it counts
-     * @param left at its left end, rad or m
-     * @param right at its right end, rad or m
+     * @param left at its left end, SI
+     * @param right at its right end, SI
      */
-    static Range between(Coordinate coordinate, double left, double right) {
+    public static Range between(Coordinate coordinate, double left, double right) {
         return new Range(coordinate, new double[] {left, right}, Optional.empty(), left, right);
     }
 

@@ -21,6 +21,7 @@ import picocli.CommandLine.Spec;
             ExercisesCommand.class,
             ReportCommand.class,
             CompareCommand.class,
+            BenchCommand.class,
             FormatCommand.class,
             HelpCommand.class
         },

@@ -4,14 +4,14 @@ import counterpull.report.Html;
 import java.util.List;
 
 /** A table of words: a heading row and rows of cells, in a box of its own that scrolls sideways. */
-final class Grid {
+public final class Grid {
     private final Html html;
 
     private Grid(Html html) {
         this.html = html;
     }
 
-    static Grid open(Html html, String caption, List<String> heads) {
+    public static Grid open(Html html, String caption, List<String> heads) {
         html.open("div.scroll", "tabindex", "0").open("table").put("caption", caption);
         html.open("thead").open("tr");
         heads.forEach(head -> html.put("th", "scope", "col", head));
@@ -19,7 +19,7 @@ final class Grid {
         return new Grid(html);
     }
 
-    Grid row(String... cells) {
+    public Grid row(String... cells) {
         html.open("tr").put("th", "scope", "row", cells[0]);
         for (int i = 1; i < cells.length; i++) {
             html.put("td.words", cells[i]);
@@ -28,7 +28,7 @@ final class Grid {
         return this;
     }
 
-    void close() {
+    public void close() {
         html.close().close().close().line();
     }
 }

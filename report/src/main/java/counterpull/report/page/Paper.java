@@ -13,7 +13,7 @@ import counterpull.report.table.UnitSet;
 import counterpull.scenario.units.Units;
 
 /** A page that is being written: how pictures and tables are put on it, in a reader's units. */
-class Paper {
+public class Paper {
     /** Drawn as small as they are shown on a telephone or three in a row on a desk, so that their words stay readable. */
     private static final Size CHART = new Size(440, 310);
 
@@ -21,38 +21,43 @@ class Paper {
     private final Units units;
     private final Html html = new Html();
 
-    Paper(Units units) {
+    /** An empty page in a reader's units. */
+    public Paper(Units units) {
         this.units = units;
     }
 
-    Html html() {
+    /** What is written on. */
+    public Html html() {
         return html;
     }
 
-    Units units() {
+    /** The reader's units. */
+    public Units units() {
         return units;
     }
 
-    UnitSet unitSet() {
+    /** The same for numbers in tables and sentences. */
+    public UnitSet unitSet() {
         return UnitSet.of(units);
     }
 
     /** An SI value with its unit. */
-    String say(Measure measure, double si) {
+    public String say(Measure measure, double si) {
         return measure.words(si, unitSet());
     }
 
-    void chart(Chart chart) {
+    /** A chart without words under it. */
+    public void chart(Chart chart) {
         chart(chart, "");
     }
 
     /** A chart with words under it; none where they are empty. */
-    void chart(Chart chart, String caption) {
+    public void chart(Chart chart, String caption) {
         picture(chart.svg(view(CHART)), caption);
     }
 
     /** A picture that this program drew, with words under it. */
-    void picture(String svg, String caption) {
+    public void picture(String svg, String caption) {
         html.open("figure").own(svg);
         if (!caption.isEmpty()) {
             html.put("figcaption", caption);
@@ -61,12 +66,12 @@ class Paper {
     }
 
     /** The units of what is drawn. */
-    Wording wording() {
+    public Wording wording() {
         return units == Units.METRIC ? Wording.metric() : Wording.inchPound();
     }
 
     /** How a figure is looked at. */
-    View figureView() {
+    public View figureView() {
         return view(FIGURE);
     }
 
@@ -75,7 +80,7 @@ class Paper {
     }
 
     /** A table in a box of its own that scrolls sideways. */
-    void table(Table table) {
+    public void table(Table table) {
         html.open("div.scroll", "tabindex", "0").open("table").put("caption", table.title());
         html.open("thead").open("tr");
         table.columns().forEach(this::head);

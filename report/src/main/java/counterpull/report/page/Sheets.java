@@ -5,11 +5,11 @@ import counterpull.report.Html;
 import counterpull.report.Style;
 
 /** The frame that every page has: head with the one style sheet, title, body. */
-final class Sheets {
+public final class Sheets {
     private Sheets() {}
 
     /** Opens a page up to its {@code main}; the caller closes with {@link #close}. */
-    static void open(Html html, String title, Heading heading) {
+    public static void open(Html html, String title, Heading heading) {
         html.own("<!DOCTYPE html>\n").open("html", "lang", "en").line();
         html.open("head").empty("meta", "charset", "utf-8");
         html.own("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>");
@@ -23,7 +23,7 @@ final class Sheets {
     }
 
     /** Closes it and gives the page. */
-    static String close(Html html) {
+    public static String close(Html html) {
         html.close().close().line();
         return html.close().done();
     }

@@ -1,0 +1,20 @@
+package counterpull.report.bench;
+
+import counterpull.readings.Readings;
+import counterpull.readings.Subject;
+import counterpull.scenario.units.Units;
+import java.util.List;
+
+/** The sections of a file of readings. */
+public final class BenchSections {
+    private BenchSections() {}
+
+    /** One section for each thing that was measured, in the file's order. */
+    public static List<BenchSection> of(Readings readings, Units units) {
+        return readings.subjects().stream().map(subject -> of(subject, units)).toList();
+    }
+
+    private static BenchSection of(Subject subject, Units units) {
+        throw new IllegalStateException("no words for " + subject.name() + " in " + units);
+    }
+}
