@@ -27,12 +27,14 @@ import java.util.List;
  *
  * <p>How near: one floor among any number of reached tests is exact. Several floors are matched one by one ({@link
  * FloorSites}): against numerical integration the mean is off by less than a twentieth of the band's standard deviation,
- * and that is too small by a few percent, by up to a quarter where two or more floors stand close together and far above
- * what else is believed.
+ * and that is too small by a few percent, by up to a quarter where several floors stand close together and far above what
+ * else is believed. So a floor added among other floors can lower its own angle by a hundredth of that deviation.
  *
  * <p>Ours differs: m never goes past the largest or the smallest of the reached log ratios and 0, because a smooth
- * process can overshoot a little between tests; floors raise the largest to what is believed at a floor's own angle,
- * counted as the mean without floors, within these bounds, and what the floors add to it. A test that was reached
+ * process can overshoot a little between tests (the price: where the given torque is a small share of its peak and sure
+ * tests lie elsewhere, the 95 % band holds the truth some points less often; simulated, 89 % at 11° of knee flexion with
+ * five tests of 5 %); floors raise the largest to what is believed at a floor's own angle,
+ * counted as the mean without floors, as far as that bound, and what the floors add to it. A test that was reached
  * outside the given curve's angles extends the angles to itself, since the person was measured there; a floor does not,
  * since nobody knows what they have there. Beyond its own angles the given curve is carried on level from its end: the
  * tail of its formula would call a person weak where nobody was measured. A test where the given curve is below 15 % of
@@ -130,7 +132,7 @@ public final class BentCurve implements StrengthCurve {
         for (LogReading floor : floors) {
             double before = alone.mean(floor.angle());
             double added = posterior.mean(floor.angle()) - before;
-            most = Math.max(most, Math.max(lowest, Math.min(bound, before)) + added);
+            most = Math.max(most, Math.min(bound, before) + added);
         }
         return most;
     }
@@ -145,12 +147,17 @@ public final class BentCurve implements StrengthCurve {
 
     @Override
     public double held(double angle) {
-        return spread.level(angle) * Math.exp(bend(angle));
+        double level = spread.level(angle);
+        return level * Math.exp(bounded(posterior.mean(angle, spread.shapeSdWhere(level))));
     }
 
     /** The posterior mean of the log ratio to the given curve at an angle (rad). */
     public double bend(double angle) {
-        return Math.max(lowest, Math.min(highest, posterior.mean(angle)));
+        return bounded(posterior.mean(angle));
+    }
+
+    private double bounded(double mean) {
+        return Math.max(lowest, Math.min(highest, mean));
     }
 
     @Override

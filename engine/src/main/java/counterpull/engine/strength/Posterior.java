@@ -39,7 +39,11 @@ final class Posterior {
 
     /** Mean log ratio at an angle (rad). */
     double mean(double angle) {
-        double here = spread.shapeSd(angle);
+        return mean(angle, spread.shapeSd(angle));
+    }
+
+    /** The same with the standard deviation of the smooth part already at hand. */
+    double mean(double angle, double here) {
         double sum = 0;
         for (int i = 0; i < at.length; i++) {
             sum += weights[i] * spread.covariance(angle - at[i], here, shapeSd[i]);
