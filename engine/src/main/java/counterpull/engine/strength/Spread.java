@@ -21,7 +21,12 @@ final class Spread {
 
     /** Standard deviation of the smooth part at an angle; it stops growing where the curve counts as not known. */
     double shapeSd(double angle) {
-        double share = Math.max(StrengthCurve.KNOWN_SHARE_OF_PEAK, level(angle) / given.peak());
+        return shapeSdWhere(level(angle));
+    }
+
+    /** The same where the given curve's torque (N·m) is already at hand. */
+    double shapeSdWhere(double level) {
+        double share = Math.max(StrengthCurve.KNOWN_SHARE_OF_PEAK, level / given.peak());
         return assumptions.shapeSd() / share;
     }
 
