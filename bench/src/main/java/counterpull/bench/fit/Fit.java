@@ -3,7 +3,6 @@ package counterpull.bench.fit;
 import counterpull.bench.Estimate;
 import counterpull.bench.Student;
 import java.util.function.ToDoubleFunction;
-import org.hipparchus.linear.RealMatrix;
 
 /** What came of a {@link Regression}: parameters, how sure they are, and what is left over. Read-only. */
 public final class Fit {
@@ -43,20 +42,40 @@ public final class Fit {
 
     /** Anything that follows from the parameters, by its slopes (the delta method); around the value inside the limits. */
     public Estimate estimate(ToDoubleFunction<double[]> function) {
-        double variance = 0;
-        double[] slope = slope(function);
-        RealMatrix covariance = inside.covariance;
-        for (int i = 0; i < slope.length; i++) {
-            for (int k = 0; k < slope.length; k++) {
-                variance += slope[i] * covariance.getEntry(i, k) * slope[k];
-            }
-        }
-        return Estimate.student(
-                function.applyAsDouble(inside.at), Math.sqrt(Math.max(0, variance)), inside.degreesOfFreedom);
+        double error = Math.sqrt(Math.max(0, variance(function, inside)));
+        return Estimate.student(function.applyAsDouble(inside.at), error, inside.degreesOfFreedom);
     }
 
-    private double[] slope(ToDoubleFunction<double[]> function) {
-        double[] at = inside.at.clone();
+    private double variance(ToDoubleFunction<double[]> function, Solution around) {
+        double variance = 0;
+        double[] slope = slope(function, around.at);
+        for (int i = 0; i < slope.length; i++) {
+            for (int k = 0; k < slope.length; k++) {
+                variance += slope[i] * around.covariance.getEntry(i, k) * slope[k];
+            }
+        }
+        return variance;
+    }
+
+    /**
+     * The same where a limit may have been met: the interval is that of the fit without limits, widened to hold the value inside them, so
+     * that it keeps at least its 95 % for every truth that is possible. Only for functions that still mean something past the limits.
+     */
+    public Estimate freely(ToDoubleFunction<double[]> function) {
+        double value = function.applyAsDouble(inside.at);
+        double middle = function.applyAsDouble(free.at);
+        double error = Math.sqrt(Math.max(0, variance(function, free)));
+        double half = quantile() * error;
+        return new Estimate(
+                value,
+                error,
+                Math.min(value, middle - half),
+                Math.max(value, middle + half),
+                free() < inside.at.length ? Estimate.Standing.AT_LIMIT : Estimate.Standing.FREE);
+    }
+
+    private double[] slope(ToDoubleFunction<double[]> function, double[] from) {
+        double[] at = from.clone();
         double[] slope = new double[at.length];
         for (int k = 0; k < at.length; k++) {
             double step = STEP * Math.max(Math.abs(at[k]), STEP);

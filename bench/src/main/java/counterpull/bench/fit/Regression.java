@@ -12,6 +12,8 @@ import java.util.Arrays;
  * treatment of limits is ours.
  */
 public final class Regression {
+    private static final int ENOUGH = 1000;
+
     private final Model model;
     private final double[] measured;
     private final double[] spread;
@@ -20,9 +22,11 @@ public final class Regression {
     private final double[] lowest;
     private final double[] known;
     private final double[] knownSd;
+    private final int steps;
 
-    private Regression(Model model, double[][] of, Noise noise) {
+    private Regression(Model model, double[][] of, Noise noise, int steps) {
         this.model = model;
+        this.steps = steps;
         this.noise = noise;
         measured = of[0];
         spread = of[1];
@@ -57,7 +61,8 @@ public final class Regression {
                     new double[start.length],
                     filled(start.length, Double.POSITIVE_INFINITY)
                 },
-                noise);
+                noise,
+                ENOUGH);
     }
 
     private static double[] filled(int length, double value) {
@@ -94,7 +99,13 @@ public final class Regression {
     private Regression with(int which, double[] array) {
         double[][] of = {measured, spread, start, lowest, known, knownSd};
         of[which] = array;
-        return new Regression(model, of, noise);
+        return new Regression(model, of, noise, steps);
+    }
+
+    /** The same, given up as unsettled after so many steps (1000 unless stated). */
+    public Regression within(int mostSteps) {
+        double[][] of = {measured, spread, start, lowest, known, knownSd};
+        return new Regression(model, of, noise, mostSteps);
     }
 
     /** How many readings there are. */
@@ -130,6 +141,21 @@ public final class Regression {
 
     double knownSd(int parameter) {
         return knownSd[parameter];
+    }
+
+    int steps() {
+        return steps;
+    }
+
+    /** Slopes of a reading's prediction over its spread; false where the model does not know them. */
+    boolean slopes(double[] parameters, int reading, double[] into) {
+        if (!model.slopes(parameters, reading, into)) {
+            return false;
+        }
+        for (int k = 0; k < into.length; k++) {
+            into[k] /= spread[reading];
+        }
+        return true;
     }
 
     /** (measured − model) / spread. */

@@ -15,7 +15,13 @@ import org.hipparchus.util.Pair;
 
 /** Solves a {@link Regression}: free, and again with what lies past a limit held there. */
 final class Solver {
-    private static final int ENOUGH = 1000;
+    private static final int ROUNDS = 1000;
+
+    /** The library's own first step and rank test; settled a thousand times nearer than its 1e-10. */
+    private static final double FIRST_STEP = 100;
+
+    private static final double SETTLED = 1e-13;
+    private static final double RANK = 2.2250738585072014e-308;
     private static final double SAME_NOISE = 1e-10;
 
     /** Cube root of the rounding of a double: the best step of a central difference. */
@@ -69,7 +75,7 @@ final class Solver {
         double sd = 1;
         double[] at = start;
         Solution found = null;
-        for (int round = 0; round < ENOUGH; round++) {
+        for (int round = 0; round < ROUNDS; round++) {
             at = optimum(at, sd);
             found = scattered(at, sd);
             boolean settled = !outside || Math.abs(found.noise - sd) <= SAME_NOISE * sd || found.noise == 0;
@@ -127,14 +133,14 @@ final class Solver {
     private double[] optimum(double[] start, double noise) {
         double sd = noise > 0 ? noise : 1e-300;
         try {
-            return new LevenbergMarquardtOptimizer()
+            return new LevenbergMarquardtOptimizer(FIRST_STEP, SETTLED, SETTLED, SETTLED, RANK)
                     .optimize(new LeastSquaresBuilder()
                             .start(start)
                             .target(new double[readings + parameters])
                             .model(point -> linearised(point.toArray(), sd))
                             .lazyEvaluation(false)
-                            .maxEvaluations(ENOUGH)
-                            .maxIterations(ENOUGH)
+                            .maxEvaluations(of.steps())
+                            .maxIterations(of.steps())
                             .build())
                     .getPoint()
                     .toArray();
@@ -142,8 +148,8 @@ final class Solver {
             throw new Refusal(
                     Fault.OUTSIDE_LIMITS,
                     "steps of the fit",
-                    ENOUGH,
-                    ENOUGH,
+                    of.steps(),
+                    of.steps(),
                     "",
                     "no curve of this kind settles on these readings");
         }
@@ -172,9 +178,30 @@ final class Solver {
 
     private double[][] slopes(double[] at, double noise) {
         double[][] slopes = new double[readings + parameters][parameters];
-        double[] moved = at.clone();
+        if (!known(slopes, at, noise)) {
+            differences(slopes, at, noise);
+        }
         for (int k = 0; k < parameters; k++) {
             slopes[readings + k][k] = held[k] ? 1 : 1 / of.knownSd(k);
+        }
+        return slopes;
+    }
+
+    private boolean known(double[][] slopes, double[] at, double noise) {
+        for (int i = 0; i < readings; i++) {
+            if (!of.slopes(at, i, slopes[i])) {
+                return false;
+            }
+            for (int k = 0; k < parameters; k++) {
+                slopes[i][k] = held[k] ? 0 : slopes[i][k] / noise;
+            }
+        }
+        return true;
+    }
+
+    private void differences(double[][] slopes, double[] at, double noise) {
+        double[] moved = at.clone();
+        for (int k = 0; k < parameters; k++) {
             if (held[k]) {
                 continue;
             }
@@ -187,7 +214,6 @@ final class Solver {
             }
             moved[k] = at[k];
         }
-        return slopes;
     }
 
     /** (JᵀJ)⁻¹ by the triangle of J with its columns scaled; rows of held parameters are 0. */
