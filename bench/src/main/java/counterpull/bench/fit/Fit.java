@@ -3,7 +3,6 @@ package counterpull.bench.fit;
 import counterpull.bench.Estimate;
 import counterpull.bench.Student;
 import java.util.function.ToDoubleFunction;
-import org.hipparchus.linear.RealMatrix;
 
 /** What came of a {@link Regression}: parameters, how sure they are, and what is left over. Read-only. */
 public final class Fit {
@@ -29,7 +28,7 @@ public final class Fit {
 
     /** One parameter; its interval is that of the fit without limits, cut off at the limit. */
     public Estimate estimate(int parameter) {
-        double half = quantile() * free.standardError(parameter);
+        double half = Student.twoSided95(degreesOfFreedom(free, unit(parameter))) * free.standardError(parameter);
         double limit = of.lowest(parameter);
         double value = inside.at[parameter];
         Estimate.Standing standing = held[parameter] ? Estimate.Standing.AT_LIMIT : Estimate.Standing.FREE;
@@ -43,16 +42,45 @@ public final class Fit {
 
     /** Anything that follows from the parameters, by its slopes (the delta method); around the value inside the limits. */
     public Estimate estimate(ToDoubleFunction<double[]> function) {
-        double variance = 0;
         double[] slope = slope(function);
-        RealMatrix covariance = inside.covariance;
-        for (int i = 0; i < slope.length; i++) {
-            for (int k = 0; k < slope.length; k++) {
-                variance += slope[i] * covariance.getEntry(i, k) * slope[k];
-            }
-        }
+        double variance = variance(inside, slope);
         return Estimate.student(
-                function.applyAsDouble(inside.at), Math.sqrt(Math.max(0, variance)), inside.degreesOfFreedom);
+                function.applyAsDouble(inside.at), Math.sqrt(variance), degreesOfFreedom(inside, slope));
+    }
+
+    /** How many degrees of freedom the standard error of something that follows from the parameters has. */
+    public double degreesOfFreedom(ToDoubleFunction<double[]> function) {
+        return degreesOfFreedom(inside, slope(function));
+    }
+
+    private double[] unit(int parameter) {
+        double[] unit = new double[held.length];
+        unit[parameter] = 1;
+        return unit;
+    }
+
+    private static double variance(Solution solution, double[] slope) {
+        double variance = 0;
+        double[] moved = solution.covariance.operate(slope);
+        for (int i = 0; i < slope.length; i++) {
+            variance += slope[i] * moved[i];
+        }
+        return Math.max(0, variance);
+    }
+
+    /** Welch–Satterthwaite: what is known beforehand about parameter k adds (C slope)²ₖ/sd², the scatter of the readings the rest. */
+    private double degreesOfFreedom(Solution solution, double[] slope) {
+        double variance = variance(solution, slope);
+        double[] moved = solution.covariance.operate(slope);
+        double scatter = variance;
+        double sum = 0;
+        for (int k = 0; k < moved.length; k++) {
+            double part = moved[k] * moved[k] / (of.knownSd(k) * of.knownSd(k));
+            scatter -= part;
+            sum += part * part / of.knownDegrees(k);
+        }
+        sum += scatter * scatter / solution.degreesOfFreedom;
+        return sum > 0 ? variance * variance / sum : Double.POSITIVE_INFINITY;
     }
 
     private double[] slope(ToDoubleFunction<double[]> function) {
@@ -99,7 +127,7 @@ public final class Fit {
         return count;
     }
 
-    /** Standard deviations on each side that hold 95 %. */
+    /** Standard deviations on each side that hold 95 %, where nothing was known beforehand. */
     public double quantile() {
         return Student.twoSided95(free.degreesOfFreedom);
     }
