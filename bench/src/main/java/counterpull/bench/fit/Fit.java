@@ -28,7 +28,7 @@ public final class Fit {
 
     /** One parameter; its interval is that of the fit without limits, cut off at the limit. */
     public Estimate estimate(int parameter) {
-        double half = quantile() * free.standardError(parameter);
+        double half = Student.twoSided95(degreesOfFreedom(free, unit(parameter))) * free.standardError(parameter);
         double limit = of.lowest(parameter);
         double value = inside.at[parameter];
         Estimate.Standing standing = held[parameter] ? Estimate.Standing.AT_LIMIT : Estimate.Standing.FREE;
@@ -42,19 +42,45 @@ public final class Fit {
 
     /** Anything that follows from the parameters, by its slopes (the delta method); around the value inside the limits. */
     public Estimate estimate(ToDoubleFunction<double[]> function) {
-        double error = Math.sqrt(Math.max(0, variance(function, inside)));
-        return Estimate.student(function.applyAsDouble(inside.at), error, inside.degreesOfFreedom);
+        double[] slope = slope(function, inside);
+        double variance = variance(inside, slope);
+        return Estimate.student(
+                function.applyAsDouble(inside.at), Math.sqrt(variance), degreesOfFreedom(inside, slope));
     }
 
-    private double variance(ToDoubleFunction<double[]> function, Solution around) {
+    /** How many degrees of freedom the standard error of something that follows from the parameters has. */
+    public double degreesOfFreedom(ToDoubleFunction<double[]> function) {
+        return degreesOfFreedom(inside, slope(function, inside));
+    }
+
+    private double[] unit(int parameter) {
+        double[] unit = new double[held.length];
+        unit[parameter] = 1;
+        return unit;
+    }
+
+    private static double variance(Solution solution, double[] slope) {
         double variance = 0;
-        double[] slope = slope(function, around.at);
+        double[] moved = solution.covariance.operate(slope);
         for (int i = 0; i < slope.length; i++) {
-            for (int k = 0; k < slope.length; k++) {
-                variance += slope[i] * around.covariance.getEntry(i, k) * slope[k];
-            }
+            variance += slope[i] * moved[i];
         }
-        return variance;
+        return Math.max(0, variance);
+    }
+
+    /** Welch–Satterthwaite: what is known beforehand about parameter k adds (C slope)²ₖ/sd², the scatter of the readings the rest. */
+    private double degreesOfFreedom(Solution solution, double[] slope) {
+        double variance = variance(solution, slope);
+        double[] moved = solution.covariance.operate(slope);
+        double scatter = variance;
+        double sum = 0;
+        for (int k = 0; k < moved.length; k++) {
+            double part = moved[k] * moved[k] / (of.knownSd(k) * of.knownSd(k));
+            scatter -= part;
+            sum += part * part / of.knownDegrees(k);
+        }
+        sum += scatter * scatter / solution.degreesOfFreedom;
+        return sum > 0 ? variance * variance / sum : Double.POSITIVE_INFINITY;
     }
 
     /**
@@ -64,8 +90,9 @@ public final class Fit {
     public Estimate freely(ToDoubleFunction<double[]> function) {
         double value = function.applyAsDouble(inside.at);
         double middle = function.applyAsDouble(free.at);
-        double error = Math.sqrt(Math.max(0, variance(function, free)));
-        double half = quantile() * error;
+        double[] slope = slope(function, free);
+        double error = Math.sqrt(variance(free, slope));
+        double half = Student.twoSided95(degreesOfFreedom(free, slope)) * error;
         return new Estimate(
                 value,
                 error,
@@ -74,8 +101,8 @@ public final class Fit {
                 free() < inside.at.length ? Estimate.Standing.AT_LIMIT : Estimate.Standing.FREE);
     }
 
-    private double[] slope(ToDoubleFunction<double[]> function, double[] from) {
-        double[] at = from.clone();
+    private static double[] slope(ToDoubleFunction<double[]> function, Solution around) {
+        double[] at = around.at.clone();
         double[] slope = new double[at.length];
         for (int k = 0; k < at.length; k++) {
             double step = STEP * Math.max(Math.abs(at[k]), STEP);
@@ -118,7 +145,7 @@ public final class Fit {
         return count;
     }
 
-    /** Standard deviations on each side that hold 95 %. */
+    /** Standard deviations on each side that hold 95 %, where nothing was known beforehand. */
     public double quantile() {
         return Student.twoSided95(free.degreesOfFreedom);
     }

@@ -8,8 +8,9 @@ import java.util.Arrays;
  * limits. Immutable; each method gives a new one.
  *
  * <p>Intervals are those of the fit without limits (t where σ comes from scatter, normal where it is stated), cut off at the limits: they
- * keep their 95 % for every truth that is possible. Source: Gauss–Newton covariance (JᵀWJ)⁻¹σ², as in any handbook of regression; the
- * treatment of limits is ours.
+ * keep their 95 % for every truth that is possible. Where scatter and outside knowledge meet, the degrees of freedom of each result are
+ * combined as in the Guide to the expression of uncertainty in measurement (JCGM 100:2008, G.4.1, Welch–Satterthwaite). Source:
+ * Gauss–Newton covariance (JᵀWJ)⁻¹σ², as in any handbook of regression; the treatment of limits is ours.
  */
 public final class Regression {
     private static final int ENOUGH = 1000;
@@ -22,6 +23,7 @@ public final class Regression {
     private final double[] lowest;
     private final double[] known;
     private final double[] knownSd;
+    private final double[] knownDegrees;
     private final int steps;
 
     private Regression(Model model, double[][] of, Noise noise, int steps) {
@@ -34,6 +36,7 @@ public final class Regression {
         lowest = of[3];
         known = of[4];
         knownSd = of[5];
+        knownDegrees = of[6];
     }
 
     /**
@@ -59,6 +62,7 @@ public final class Regression {
                     start.clone(),
                     filled(start.length, Double.NEGATIVE_INFINITY),
                     new double[start.length],
+                    filled(start.length, Double.POSITIVE_INFINITY),
                     filled(start.length, Double.POSITIVE_INFINITY)
                 },
                 noise,
@@ -90,6 +94,12 @@ public final class Regression {
         return with(4, changed(known, parameter, value)).with(5, changed(knownSd, parameter, sd));
     }
 
+    /** The same where that standard uncertainty was itself estimated, with so many degrees of freedom. */
+    public Regression known(int parameter, double value, double sd, double degreesOfFreedom) {
+        Require.positive(Math.min(degreesOfFreedom, Double.MAX_VALUE), "degrees of freedom of what is known", "");
+        return known(parameter, value, sd).with(6, changed(knownDegrees, parameter, degreesOfFreedom));
+    }
+
     private static double[] changed(double[] array, int at, double value) {
         double[] copy = array.clone();
         copy[at] = value;
@@ -97,14 +107,14 @@ public final class Regression {
     }
 
     private Regression with(int which, double[] array) {
-        double[][] of = {measured, spread, start, lowest, known, knownSd};
+        double[][] of = {measured, spread, start, lowest, known, knownSd, knownDegrees};
         of[which] = array;
         return new Regression(model, of, noise, steps);
     }
 
     /** The same, given up as unsettled after so many steps (1000 unless stated). */
     public Regression within(int mostSteps) {
-        double[][] of = {measured, spread, start, lowest, known, knownSd};
+        double[][] of = {measured, spread, start, lowest, known, knownSd, knownDegrees};
         return new Regression(model, of, noise, mostSteps);
     }
 
@@ -141,6 +151,10 @@ public final class Regression {
 
     double knownSd(int parameter) {
         return knownSd[parameter];
+    }
+
+    double knownDegrees(int parameter) {
+        return knownDegrees[parameter];
     }
 
     int steps() {

@@ -1,0 +1,212 @@
+package counterpull.bench.sled;
+
+import counterpull.bench.Estimate;
+import counterpull.bench.Kind;
+import counterpull.bench.Remark;
+import counterpull.bench.fit.Noise;
+import counterpull.engine.Constants;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** What a fitted sled says about its own readings: do gauge, plates and scale agree, is friction possible, does a pull stand apart. */
+final class SledChecks {
+    private static final double MUCH = 0.4;
+    private static final double DISAGREES = 1.3;
+    private static final double STANDS_APART = 3.2;
+    private static final int ENOUGH = 8;
+
+    private final SledFound found;
+    private final SledBench bench;
+    private final List<Remark> remarks = new ArrayList<>();
+
+    SledChecks(SledFound found) {
+        this.found = found;
+        bench = found.bench();
+    }
+
+    List<Remark> remarks() {
+        found.loads().ifPresent(check -> {
+            if (Math.abs(check.disagreement()) > DISAGREES) {
+                remarks.add(disagreement(check));
+            }
+        });
+        mass();
+        friction();
+        apart();
+        scatter();
+        breakaway();
+        return remarks;
+    }
+
+    /** Which of plates, scale and gauge the slope points at, in words. */
+    private Remark disagreement(LoadCheck check) {
+        double ratio = check.found().value() / check.expected().value();
+        double g = Constants.STANDARD_GRAVITY;
+        if (near(ratio, 1 / g)) {
+            return refused("scale-in-kilograms", check, "the scale's kilograms may have been written as newtons");
+        }
+        if (near(ratio, g) || near(ratio, 10) || near(ratio, 0.1)) {
+            return refused("slip-in-all", check, "a decimal place or a unit slipped in all pulls or in all plates");
+        }
+        if (near(ratio, 0.45359237)) {
+            return refused("plates-in-pounds", check, "the plates' pounds may have been written as kilograms");
+        }
+        if (near(ratio, 2.2046226)) {
+            return refused("plates-in-pounds", check, "the plates' kilograms may have been written as pounds");
+        }
+        if (near(ratio, 4.4482216) || near(ratio, 1 / 4.4482216)) {
+            return refused("scale-in-pounds", check, "pounds and newtons of the scale may have been exchanged");
+        }
+        return suspect(check, ratio);
+    }
+
+    private static boolean near(double ratio, double factor) {
+        return Math.abs(ratio / factor - 1) < 0.05;
+    }
+
+    private Remark refused(String code, LoadCheck check, String why) {
+        return slope(Remark.refuses(code, ""), check).then(": " + why);
+    }
+
+    private Remark slope(Remark begun, LoadCheck check) {
+        double first = bench.loads()[0];
+        double last = bench.loads()[bench.loads().length - 1];
+        return begun.then("between the pulls with ")
+                .then(first, Kind.MASS)
+                .then(" and those with ")
+                .then(last, Kind.MASS)
+                .then(" of plates the mean of up and down grew by ")
+                .then(check.found().value() * (last - first), Kind.FORCE)
+                .then(", and by gauge and plates it should by ")
+                .then(check.expected().value() * (last - first), Kind.FORCE);
+    }
+
+    private Remark suspect(LoadCheck check, double ratio) {
+        Remark said = slope(Remark.doubts("loads-disagree", ""), check);
+        double sine = check.found().value() / Constants.STANDARD_GRAVITY;
+        double width = 1.5 * check.found().halfWidth() / Constants.STANDARD_GRAVITY + 0.01;
+        double theta = found.angle().value();
+        double asPercent = Math.atan(Math.toDegrees(theta) / 100);
+        if (Math.abs(sine - Math.cos(theta)) < width) {
+            return said.then(": the gauge may have been read from the plumb line, and the rail stands at ")
+                    .then(Math.PI / 2 - theta, Kind.ANGLE);
+        }
+        if (Math.abs(sine - Math.sin(asPercent)) < width) {
+            return said.then(": the gauge may have been read in percent, and the rail stands at ")
+                    .then(asPercent, Kind.ANGLE);
+        }
+        said = said.then(": either each plate weighs ")
+                .then(ratio, Kind.SHARE)
+                .then(" of what is written on it (weigh one), ");
+        if (Math.abs(sine) <= 1) {
+            said = said.then("or the rail stands at ")
+                    .then(Math.asin(sine), Kind.ANGLE)
+                    .then(" (lay the gauge again), ");
+        }
+        return said.then("or the scale reads wrong or pulled askew (hang a known weight on it; pull along the rail)");
+    }
+
+    private void mass() {
+        if (!(found.mass().value() > 0)) {
+            remarks.add(
+                    Remark.refuses("carriage-below-zero", "the carriage would weigh ")
+                            .then(found.mass().value(), Kind.MASS)
+                            .then(
+                                    ": the pulls are too small for the plates that were on; pull 1 or its plates are in the wrong unit"));
+        } else if (found.mass().value() > 2000) {
+            remarks.add(Remark.refuses("carriage-too-heavy", "the carriage would weigh ")
+                    .then(found.mass().value(), Kind.MASS)
+                    .then(": the pulls are too large, or the angle is wrong"));
+        }
+    }
+
+    private void friction() {
+        if (found.friction() instanceof SledFriction.Apart apart) {
+            limit(apart.constant(), "the constant part of friction");
+            limit(apart.coefficient(), "the part of friction that grows with load");
+            if (apart.coefficient().value() > 1) {
+                remarks.add(Remark.refuses("friction-too-large", "the friction coefficient would be ")
+                        .then(apart.coefficient().value(), Kind.NUMBER)
+                        .then(": above 1 nothing slides; check the pulls up with the most plates"));
+            }
+        } else if (found.friction() instanceof SledFriction.Together together) {
+            limit(together.force(), "friction");
+        }
+        double load = bench.loads()[0];
+        double weight = found.lines().weight(load).value();
+        double friction = found.lines().pull(counterpull.bench.Way.UP, load).value() - weight;
+        if (weight > 0 && friction > MUCH * weight) {
+            remarks.add(Remark.doubts("friction-large", "with ")
+                    .then(load, Kind.MASS)
+                    .then(" of plates friction is ")
+                    .then(friction, Kind.FORCE)
+                    .then(" beside ")
+                    .then(weight, Kind.FORCE)
+                    .then(" of weight along the rail: a wheel may be stuck, or the pulls were jerky"));
+        }
+    }
+
+    private void limit(Estimate part, String words) {
+        if (part.standing() == Estimate.Standing.AT_LIMIT) {
+            remarks.add(Remark.doubts(
+                            "friction-at-zero",
+                            "the pulls point to " + words
+                                    + " below zero, which cannot be: it is taken as 0, and lies below ")
+                    .then(
+                            part.high(),
+                            bench.loads().length > 1 && words.startsWith("the part") ? Kind.NUMBER : Kind.FORCE));
+        }
+    }
+
+    private void apart() {
+        if (bench.pulls().size() < ENOUGH) {
+            return;
+        }
+        for (int i = 0; i < bench.pulls().size(); i++) {
+            double residual = found.lines().residual(i);
+            if (Math.abs(residual) > STANDS_APART * found.lines().noise()) {
+                remarks.add(Remark.doubts(
+                                "stands-apart",
+                                SledReadings.name(i, bench.pulls().get(i)) + " reads ")
+                        .then(bench.pulls().get(i).force(), Kind.FORCE)
+                        .then(", ")
+                        .then(Math.abs(residual), Kind.FORCE)
+                        .then(residual > 0 ? " above" : " below")
+                        .then(" what the others say, where they scatter by ")
+                        .then(found.lines().noise(), Kind.FORCE)
+                        .then(": read it again"));
+            }
+        }
+    }
+
+    private void scatter() {
+        Optional<Double> scatter = PlainLines.of(bench).scatter();
+        if (bench.scale() instanceof Noise.Stated stated && scatter.isPresent() && scatter.get() > 2.5 * stated.sd()) {
+            remarks.add(Remark.doubts("scatter-above-stated", "the pulls scatter by ")
+                    .then(scatter.get(), Kind.FORCE)
+                    .then(", more than the ")
+                    .then(stated.sd(), Kind.FORCE)
+                    .then(" that was stated: pull more evenly, or leave the statement out so that the scatter counts"));
+        }
+    }
+
+    private void breakaway() {
+        for (int i = 0; i < bench.breakaways().size(); i++) {
+            Breakaway each = bench.breakaways().get(i);
+            double sliding =
+                    found.lines().pull(counterpull.bench.Way.UP, each.plates()).low();
+            if (each.force() < sliding) {
+                remarks.add(Remark.doubts("breakaway-below-sliding", "breakaway reading " + (i + 1) + ", ")
+                        .then(each.force(), Kind.FORCE)
+                        .then(", lies below the ")
+                        .then(
+                                found.lines()
+                                        .pull(counterpull.bench.Way.UP, each.plates())
+                                        .value(),
+                                Kind.FORCE)
+                        .then(" that keeps it moving: it is the largest reading as it starts"));
+            }
+        }
+    }
+}
