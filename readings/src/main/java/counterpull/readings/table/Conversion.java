@@ -84,8 +84,11 @@ public record Conversion(List<Taken> taken, List<Refused> refused, List<Row> asi
         void read() {
             int width = mapping.columns().size();
             if (row.filled() > width) {
-                refuse("", row.shown(), "the row has " + row.filled() + " cells under " + width
-                        + " headings: a decimal comma, or a separator inside words without quotes?");
+                refuse(
+                        "",
+                        row.shown(),
+                        "the row has " + row.filled() + " cells under " + width
+                                + " headings: a decimal comma, or a separator inside words without quotes?");
                 return;
             }
             for (Wanted wanted : mapping.kind().columns()) {

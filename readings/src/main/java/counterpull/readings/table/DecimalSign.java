@@ -29,16 +29,20 @@ public enum DecimalSign {
      * well. Cells without either tell nothing, and without any the point is taken.
      */
     static Optional<DecimalSign> of(List<String> cells) {
-        long points = cells.stream().filter(cell -> WITH_POINT.matcher(cell).matches()).count();
-        List<String> commas =
-                cells.stream().filter(cell -> WITH_COMMA.matcher(cell).matches()).toList();
+        long points = cells.stream()
+                .filter(cell -> WITH_POINT.matcher(cell).matches())
+                .count();
+        List<String> commas = cells.stream()
+                .filter(cell -> WITH_COMMA.matcher(cell).matches())
+                .toList();
         if (points == commas.size() && points > 0) {
             return Optional.empty();
         }
         if (points > commas.size() || commas.isEmpty()) {
             return Optional.of(POINT);
         }
-        boolean thousands = commas.stream().allMatch(cell -> THOUSANDS.matcher(cell).matches());
+        boolean thousands =
+                commas.stream().allMatch(cell -> THOUSANDS.matcher(cell).matches());
         return thousands ? Optional.empty() : Optional.of(COMMA);
     }
 

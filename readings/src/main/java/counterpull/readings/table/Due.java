@@ -33,7 +33,8 @@ public sealed interface Due permits Due.Amount, Due.Whole, Due.OneOf, Due.Words 
 
     /** The text in which a quantity reads the same when it comes back: for columns that need it. */
     record Amount(Measure measure) implements Due {
-        private static final Pattern NUMBER = Pattern.compile("([+-]?(?:\\d+[.,]?\\d*|[.,]\\d+)(?:[eE][+-]?\\d+)?)\\s*(.*)");
+        private static final Pattern NUMBER =
+                Pattern.compile("([+-]?(?:\\d+[.,]?\\d*|[.,]\\d+)(?:[eE][+-]?\\d+)?)\\s*(.*)");
         private static final UnaryOperator<String> PLAIN = text -> text.replace('\u2212', '-')
                 .replace('\u00A0', ' ')
                 .replace('\u2009', ' ')
@@ -140,9 +141,10 @@ public sealed interface Due permits Due.Amount, Due.Whole, Due.OneOf, Due.Words 
     record Words(int longest) implements Due {
         @Override
         public Cell cell(String written, ColumnUse use, DecimalSign decimals) {
-            String text = written.startsWith("'") && FORMULA.indexOf(written.length() > 1 ? written.charAt(1) : ' ') >= 0
-                    ? written.substring(1)
-                    : written;
+            String text =
+                    written.startsWith("'") && FORMULA.indexOf(written.length() > 1 ? written.charAt(1) : ' ') >= 0
+                            ? written.substring(1)
+                            : written;
             return text.length() > longest || text.contains("\n") || text.contains("\r")
                     ? Cell.refused("words on one line, at most " + longest + " characters, are due")
                     : Cell.of(text);

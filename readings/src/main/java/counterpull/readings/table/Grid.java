@@ -15,7 +15,8 @@ import java.util.regex.Pattern;
  * @param unitsLine the line with their units where those stand in a row of their own; else 0
  */
 public record Grid(Sheet sheet, int headingLine, int unitsLine) {
-    private static final Pattern NUMERIC = Pattern.compile("[+\u2212-]?(?:\\d+[.,]?\\d*|[.,]\\d+)(?:[eE][+-]?\\d+)?(?:\\s*[^\\d\\s].{0,8})?");
+    private static final Pattern NUMERIC =
+            Pattern.compile("[+\u2212-]?(?:\\d+[.,]?\\d*|[.,]\\d+)(?:[eE][+-]?\\d+)?(?:\\s*[^\\d\\s].{0,8})?");
     private static final int HEADINGS_WITHIN = 40;
 
     /** The likeliest heading: before the first row of readings, the row without numbers that names most of what is wanted. */
@@ -56,7 +57,8 @@ public record Grid(Sheet sheet, int headingLine, int unitsLine) {
                 .filter(row -> row.line() > headingLine)
                 .findFirst()
                 .filter(row -> row.cells().stream()
-                        .allMatch(cell -> cell.isEmpty() || Heading.of(cell).name().isEmpty()))
+                        .allMatch(cell ->
+                                cell.isEmpty() || Heading.of(cell).name().isEmpty()))
                 .map(Row::line)
                 .orElse(0);
     }
@@ -95,10 +97,14 @@ public record Grid(Sheet sheet, int headingLine, int unitsLine) {
     private Heading heading(List<String> cells, int i) {
         Heading heading = Heading.of(i < cells.size() ? cells.get(i) : "");
         String below = at(unitsLine).map(units -> units.cell(i)).orElse("");
-        return below.isEmpty() ? heading : new Heading(heading.text(), heading.name(), Heading.of(below).unit());
+        return below.isEmpty()
+                ? heading
+                : new Heading(heading.text(), heading.name(), Heading.of(below).unit());
     }
 
     private Optional<Row> at(int line) {
-        return sheet.rows().stream().filter(row -> row.line() == line && line > 0).findFirst();
+        return sheet.rows().stream()
+                .filter(row -> row.line() == line && line > 0)
+                .findFirst();
     }
 }

@@ -62,8 +62,6 @@ record Heading(String text, String name, String unit) {
 
     /** Lower case, letters and digits only, single spaces. */
     static String folded(String text) {
-        return text.toLowerCase(Locale.ROOT)
-                .replaceAll("[^\\p{L}\\p{N}]+", " ")
-                .strip();
+        return text.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", " ").strip();
     }
 }

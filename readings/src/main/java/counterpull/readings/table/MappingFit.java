@@ -17,7 +17,9 @@ public final class MappingFit {
         Grid grid = new Grid(sheet, mapping.lines().headings(), mapping.lines().units());
         List<Heading> headings = grid.headings();
         for (ColumnUse use : mapping.columns()) {
-            String found = use.number() <= headings.size() ? headings.get(use.number() - 1).text() : "nothing";
+            String found = use.number() <= headings.size()
+                    ? headings.get(use.number() - 1).text()
+                    : "nothing";
             boolean other = !use.heading().isEmpty() && !use.heading().equals(found.strip());
             if (other || use.number() > headings.size()) {
                 problems.add(Problem.of(
@@ -42,7 +44,8 @@ public final class MappingFit {
                 open.add("the mapping does not say the unit of " + use.named());
             }
             if (use.sign() == ColumnUse.Sign.OPEN) {
-                open.add("the mapping does not say how " + use.named() + " is signed: \"as it is\" or \"turned around\"");
+                open.add("the mapping does not say how " + use.named()
+                        + " is signed: \"as it is\" or \"turned around\"");
             }
         }
         mapping.whole().forEach((key, value) -> {

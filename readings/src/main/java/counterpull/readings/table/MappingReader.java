@@ -101,7 +101,8 @@ public final class MappingReader {
 
     private Optional<Wanted> means(Fields fields) {
         String word = fields.text("is");
-        List<String> known = new ArrayList<>(kind.columns().stream().map(Wanted::key).toList());
+        List<String> known =
+                new ArrayList<>(kind.columns().stream().map(Wanted::key).toList());
         known.add(NOTHING);
         if (!word.isEmpty() && !known.contains(word)) {
             fields.report(
@@ -114,7 +115,9 @@ public final class MappingReader {
     }
 
     private static void unit(Fields fields, Wanted wanted, String unit) {
-        if (!(wanted.due() instanceof Due.Amount amount) || unit.equals(Mapping.OPEN) || unit.equals(ColumnUse.IN_CELLS)) {
+        if (!(wanted.due() instanceof Due.Amount amount)
+                || unit.equals(Mapping.OPEN)
+                || unit.equals(ColumnUse.IN_CELLS)) {
             return;
         }
         boolean fits = Heading.known(unit)
@@ -125,13 +128,16 @@ public final class MappingReader {
             fields.report(
                     Code.UNKNOWN_UNIT,
                     "unit",
-                    "\"" + unit + "\" is no unit of " + amount.measure().dimension().words(),
-                    "One of: " + ProposalFinder.units(amount.measure().dimension()) + ", or \"" + ColumnUse.IN_CELLS + "\"");
+                    "\"" + unit + "\" is no unit of "
+                            + amount.measure().dimension().words(),
+                    "One of: " + ProposalFinder.units(amount.measure().dimension()) + ", or \"" + ColumnUse.IN_CELLS
+                            + "\"");
         }
     }
 
     private Map<String, String> whole() {
-        Shape shape = new Shape("whole file", kind.columns().stream().map(Wanted::key).toList());
+        Shape shape =
+                new Shape("whole file", kind.columns().stream().map(Wanted::key).toList());
         Map<String, String> whole = new LinkedHashMap<>();
         top.optionalGroup("whole file", shape).ifPresent(fields -> {
             for (Wanted wanted : kind.columns()) {
@@ -151,7 +157,11 @@ public final class MappingReader {
         }
         Due.Cell cell = wanted.due().cell(text, inCells, DecimalSign.POINT);
         if (cell.text().isEmpty() && !text.isEmpty()) {
-            fields.report(Code.WRONG_KIND, wanted.key(), "\"" + text + "\": " + cell.why(), "Give " + wanted.due().inWords());
+            fields.report(
+                    Code.WRONG_KIND,
+                    wanted.key(),
+                    "\"" + text + "\": " + cell.why(),
+                    "Give " + wanted.due().inWords());
         }
         return cell.text().orElse(text);
     }

@@ -7,6 +7,8 @@ import java.util.Map;
 
 /** Writes a mapping as a small file that a person edits and confirms. */
 public final class MappingWriter {
+    private static final int LONGEST_HEADING = 80;
+
     private MappingWriter() {}
 
     /** The mapping as YAML, its questions as comments at the top. */
@@ -23,7 +25,9 @@ public final class MappingWriter {
         String decimals = mapping.decimals().map(DecimalSign::word).orElse(Mapping.OPEN);
         out.append("decimals: ").append(YamlText.value(decimals)).append('\n');
         out.append("columns:\n");
-        mapping.columns().forEach(use -> out.append("  - ").append(YamlText.group(column(use))).append('\n'));
+        mapping.columns()
+                .forEach(use ->
+                        out.append("  - ").append(YamlText.group(column(use))).append('\n'));
         whole(mapping, out);
         return out.toString();
     }
@@ -31,7 +35,8 @@ public final class MappingWriter {
     private static Map<String, String> column(ColumnUse use) {
         Map<String, String> group = new LinkedHashMap<>();
         group.put("column", String.valueOf(use.number()));
-        if (!use.heading().isEmpty()) {
+        // a heading too long for a value is left out: the column is known by its number
+        if (!use.heading().isEmpty() && use.heading().length() <= LONGEST_HEADING) {
             group.put("heading", use.heading());
         }
         group.put("is", use.means().map(Wanted::key).orElse(MappingReader.NOTHING));
@@ -48,17 +53,23 @@ public final class MappingWriter {
         if (!mapping.whole().isEmpty()) {
             out.append("whole file:\n");
         }
-        mapping.whole().forEach((key, value) -> out.append("  ")
-                .append(key)
-                .append(": ")
-                .append(YamlText.value(value))
-                .append("   # ")
-                .append(mapping.kind().column(key).orElseThrow().due().inWords())
-                .append('\n'));
+        mapping.whole()
+                .forEach((key, value) -> out.append("  ")
+                        .append(key)
+                        .append(": ")
+                        .append(YamlText.value(value))
+                        .append("   # ")
+                        .append(mapping.kind().column(key).orElseThrow().due().inWords())
+                        .append('\n'));
         for (Wanted wanted : mapping.kind().columns()) {
             if (mapping.column(wanted).isEmpty() && !mapping.whole().containsKey(wanted.key())) {
                 String use = (mapping.whole().isEmpty() ? "whole file: may say " : "  may say ");
-                out.append("# ").append(use).append(wanted.key()).append(": ").append(wanted.due().inWords()).append('\n');
+                out.append("# ")
+                        .append(use)
+                        .append(wanted.key())
+                        .append(": ")
+                        .append(wanted.due().inWords())
+                        .append('\n');
             }
         }
     }

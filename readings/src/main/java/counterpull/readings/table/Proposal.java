@@ -2,7 +2,6 @@ package counterpull.readings.table;
 
 import java.util.List;
 
-
 /**
  * A mapping as far as a file's headings and cells tell it, with a question for everything that they do not tell.
  *

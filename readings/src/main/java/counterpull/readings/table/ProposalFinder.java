@@ -33,8 +33,9 @@ final class ProposalFinder {
         }
         Optional<DecimalSign> decimals = DecimalSign.of(numbers(columns));
         if (decimals.isEmpty()) {
-            questions.add("is the decimal sign of these numbers a point or a comma? Their signs are mixed, or each could"
-                    + " part thousands");
+            questions.add(
+                    "is the decimal sign of these numbers a point or a comma? Their signs are mixed, or each could"
+                            + " part thousands");
         }
         Lines lines = new Lines(grid.headingLine(), grid.unitsLine());
         Mapping mapping = new Mapping(kind, Standing.PROPOSED, lines, decimals, columns, whole);
@@ -73,8 +74,7 @@ final class ProposalFinder {
         if (candidates.size() == 1) {
             meanings.put(candidates.get(0), wanted);
         } else if (candidates.size() > 1) {
-            List<String> names =
-                    candidates.stream().map(i -> named(i)).toList();
+            List<String> names = candidates.stream().map(i -> named(i)).toList();
             String question = "which column is the " + wanted.key() + ": " + String.join(" or ", names) + "?";
             if (!questions.contains(question) && wanted.need() == Wanted.Need.MUST) {
                 questions.add(question);
@@ -84,10 +84,15 @@ final class ProposalFinder {
 
     private void missing(Wanted wanted) {
         whole.put(wanted.key(), Mapping.OPEN);
-        boolean asked = questions.stream().anyMatch(question -> question.startsWith("which column is the " + wanted.key() + ":"));
+        boolean asked = questions.stream()
+                .anyMatch(question -> question.startsWith("which column is the " + wanted.key() + ":"));
         if (!asked) {
-            questions.add("which column is the " + wanted.key() + "? No heading names it; if it is the same for every row,"
-                    + " write it under \"whole file\"");
+            questions.add(
+                    wanted.question().isEmpty()
+                            ? "which column is the " + wanted.key()
+                                    + "? No heading names it; if it is the same for every row,"
+                                    + " write it under \"whole file\""
+                            : wanted.question());
         }
     }
 
@@ -97,7 +102,8 @@ final class ProposalFinder {
 
     private ColumnUse use(int i, Optional<Wanted> means) {
         Heading heading = headings.get(i);
-        boolean amount = means.filter(wanted -> wanted.due() instanceof Due.Amount).isPresent();
+        boolean amount =
+                means.filter(wanted -> wanted.due() instanceof Due.Amount).isPresent();
         String unit = amount ? unit(i, means.get()) : "";
         return new ColumnUse(
                 i + 1, heading.text(), means, unit, amount ? sign(i, means.get()) : ColumnUse.Sign.AS_IT_IS);
@@ -120,7 +126,12 @@ final class ProposalFinder {
     private String withoutUnit(int i, Wanted wanted, Dimension dimension) {
         List<String> cells = cells(i);
         boolean inCells = !cells.isEmpty()
-                && cells.stream().filter(cell -> !Heading.known(behind(cell)).isEmpty()).count() * 2 > cells.size();
+                && cells.stream()
+                                        .filter(cell ->
+                                                !Heading.known(behind(cell)).isEmpty())
+                                        .count()
+                                * 2
+                        > cells.size();
         if (inCells) {
             return ColumnUse.IN_CELLS;
         }
@@ -137,13 +148,15 @@ final class ProposalFinder {
 
     private String unitQuestion(int i, Wanted wanted, Dimension dimension, String written) {
         boolean mass = dimension == Dimension.FORCE
-                && Heading.known(written).filter(unit -> unit.dimension() == Dimension.MASS).isPresent();
+                && Heading.known(written)
+                        .filter(unit -> unit.dimension() == Dimension.MASS)
+                        .isPresent();
         if (mass) {
-            return named(i) + " has its force in " + written + ", a mass: write kgf if a scale showed kilograms, lbf if it"
-                    + " showed pounds";
+            return named(i) + " has its force in " + written
+                    + ", a mass: write kgf if a scale showed kilograms, lbf if it" + " showed pounds";
         }
-        return "in which unit is the " + wanted.key() + " in " + named(i) + "? \"" + written + "\" is not known as a unit of "
-                + dimension.words() + "; one of: " + units(dimension);
+        return "in which unit is the " + wanted.key() + " in " + named(i) + "? \"" + written
+                + "\" is not known as a unit of " + dimension.words() + "; one of: " + units(dimension);
     }
 
     static String units(Dimension dimension) {
@@ -162,7 +175,8 @@ final class ProposalFinder {
                 .filter(cell -> cell.startsWith("-") || cell.startsWith("\u2212"))
                 .count();
         if (low >= 0 && negative * 2 > cells.size()) {
-            questions.add("most of the " + wanted.key() + " in " + named(i) + " is below zero: is its sign turned around?");
+            questions.add(
+                    "most of the " + wanted.key() + " in " + named(i) + " is below zero: is its sign turned around?");
             return ColumnUse.Sign.OPEN;
         }
         return ColumnUse.Sign.AS_IT_IS;

@@ -43,6 +43,11 @@ public record Sheet(String file, Separator separator, List<Row> rows) {
             return last;
         }
 
+        /** About as it stood in the file. */
+        public String joined(Separator separator) {
+            return String.join(separator == Separator.TAB ? "  " : separator.sign() + " ", cells.subList(0, filled()));
+        }
+
         /** The row on one line, for a person. */
         String shown() {
             return String.join(" | ", cells.subList(0, filled()));

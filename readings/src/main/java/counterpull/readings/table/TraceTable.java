@@ -12,6 +12,13 @@ public final class TraceTable implements TableKind {
     private static final Measure TIME = Measure.between(Dimension.TIME, "-1e7 s", "1e10 s");
     private static final Measure FORCE = Measure.between(Dimension.FORCE, "-1e9 N", "1e9 N");
 
+    /** Whether the limb's own weight is in the forces: as the device showed them, or with the weight taken off. */
+    public static final String GRAVITY = "gravity";
+
+    private static final String AS_SHOWN = "as shown";
+    /** The weight has been taken off. */
+    public static final String TAKEN_OFF = "taken off";
+
     @Override
     public String word() {
         return "trace";
@@ -21,7 +28,10 @@ public final class TraceTable implements TableKind {
     public List<Wanted> columns() {
         return List.of(
                 Wanted.must("time", new Due.Amount(TIME), "t", "elapsed", "elapsed time", "zeit", "timestamp"),
-                Wanted.must("force", new Due.Amount(FORCE), "f", "load", "pull", "push", "kraft", "reading"));
+                Wanted.must("force", new Due.Amount(FORCE), "f", "load", "pull", "push", "kraft", "reading"),
+                Wanted.must(GRAVITY, new Due.OneOf(List.of(AS_SHOWN, TAKEN_OFF)))
+                        .asking("is the limb's own weight still in these forces, as the device showed them (gravity: "
+                                + AS_SHOWN + "), or was it taken off already (gravity: " + TAKEN_OFF + ")?"));
     }
 
     /** The trace of rows that can be used; empty rows give an empty trace. */

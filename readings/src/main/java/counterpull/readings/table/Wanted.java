@@ -10,8 +10,9 @@ import java.util.Locale;
  * @param due what may stand in its cells
  * @param need whether a row is of use without it
  * @param names how a heading may call it, lower case; its key is one of them without saying
+ * @param question what is asked where no heading names it; empty for the usual question
  */
-public record Wanted(String key, Due due, Need need, List<String> names) {
+public record Wanted(String key, Due due, Need need, List<String> names, String question) {
     /** Whether a row is of use without it. */
     public enum Need {
         MUST,
@@ -23,11 +24,16 @@ public record Wanted(String key, Due due, Need need, List<String> names) {
     }
 
     static Wanted must(String key, Due due, String... names) {
-        return new Wanted(key, due, Need.MUST, List.of(names));
+        return new Wanted(key, due, Need.MUST, List.of(names), "");
+    }
+
+    /** The same with its own question. */
+    Wanted asking(String other) {
+        return new Wanted(key, due, need, names, other);
     }
 
     static Wanted may(String key, Due due, String... names) {
-        return new Wanted(key, due, Need.MAY, List.of(names));
+        return new Wanted(key, due, Need.MAY, List.of(names), "");
     }
 
     /** How well a heading names it: 3 by its whole name, 2 by a name among other words, 1 by its unit alone, 0 not. */

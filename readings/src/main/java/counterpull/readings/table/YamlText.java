@@ -9,8 +9,10 @@ import java.util.regex.Pattern;
 
 /** Writes single values and groups on one line as YAML that reads back as the same text. */
 final class YamlText {
-    private static final Pattern PLAIN = Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{N} ._·/%°²+-]*|-\\p{N}[\\p{L}\\p{N} ._·/%°²+-]*");
-    private static final Set<String> MEANS_SOMETHING = Set.of("true", "false", "null", "yes", "no", "on", "off", "y", "n", "~");
+    private static final Pattern PLAIN =
+            Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{N} ._·/%°²+-]*|-\\p{N}[\\p{L}\\p{N} ._·/%°²+-]*");
+    private static final Set<String> MEANS_SOMETHING =
+            Set.of("true", "false", "null", "yes", "no", "on", "off", "y", "n", "~");
 
     private YamlText() {}
 
@@ -47,7 +49,9 @@ final class YamlText {
     static void comment(StringBuilder out, List<String> lines) {
         for (String line : lines) {
             String plain = line.codePoints()
-                    .map(point -> point < ' ' || point == 0x7F || point == 0x85 || point == 0x2028 || point == 0x2029 ? ' ' : point)
+                    .map(point -> point < ' ' || point == 0x7F || point == 0x85 || point == 0x2028 || point == 0x2029
+                            ? ' '
+                            : point)
                     .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
                     .toString();
             out.append("# ").append(plain).append('\n');

@@ -65,11 +65,9 @@ public final class Text {
                 return bytes.length > kind.largest() ? tooLarge() : Optional.of(bytes);
             }
         } catch (NoSuchFileException missing) {
-            return refuse(
-                    Code.FILE_NOT_FOUND, place, "there is no such file", "Check the name and the folder");
+            return refuse(Code.FILE_NOT_FOUND, place, "there is no such file", "Check the name and the folder");
         } catch (IOException | SecurityException unreadable) {
-            return refuse(
-                    Code.NOT_READABLE, place, "the file cannot be read", "Is it a file that you may open?");
+            return refuse(Code.NOT_READABLE, place, "the file cannot be read", "Is it a file that you may open?");
         }
     }
 
