@@ -12,11 +12,15 @@ public record Coordinate(String words, Kind kind) {
     /** Travel along a path. */
     public static final Coordinate TRAVEL = new Coordinate("travel along the path", Kind.LENGTH);
 
+    /** Time since a recording began. */
+    public static final Coordinate TIME = new Coordinate("time", Kind.TIME);
+
     /** What a coordinate is counted in. */
     public enum Kind {
         ANGLE,
         LENGTH,
-        MASS
+        MASS,
+        TIME
     }
 
     /** The anatomical angle of a joint. */
@@ -30,6 +34,7 @@ public record Coordinate(String words, Kind kind) {
             case ANGLE -> wording.angle();
             case LENGTH -> wording.length();
             case MASS -> wording.mass();
+            case TIME -> wording.time();
         };
     }
 }

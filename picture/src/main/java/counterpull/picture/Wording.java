@@ -20,6 +20,11 @@ public interface Wording {
     /** Contact stress. */
     Unit stress();
 
+    /** Times. */
+    default Unit time() {
+        return new Unit("s", 1, 2);
+    }
+
     /** Effort, whose SI value is a share of 1. */
     default Unit effort() {
         return new Unit("%", 0.01, 0);

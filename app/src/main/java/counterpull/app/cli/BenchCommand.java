@@ -20,6 +20,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -27,13 +28,14 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "bench",
         mixinStandardHelpOptions = true,
+        subcommands = {BenchImportCommand.class},
         header = "Says what readings tell about rubber, a sled, a machine or a person, and how sure that is.",
         description =
                 "Reads a file of readings (rubber, sleds, machines, people), says what they tell and how sure that is,"
                         + " refuses what cannot be, and gives the lines for a scenario. --into writes a page with charts too.")
 final class BenchCommand implements Callable<Integer> {
     @Parameters(
-            arity = "1",
+            arity = "0..1",
             paramLabel = "FILE",
             description = "The readings: YAML or JSON that begins with \"format: " + ReadingsReader.FORMAT + "\".")
     private Path file;
@@ -55,6 +57,9 @@ final class BenchCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (file == null) {
+            throw new ParameterException(spec.commandLine(), "Missing required parameter: 'FILE'");
+        }
         Readings readings = read(file);
         List<BenchSection> sections = BenchSections.of(readings, units.units());
         output.write(spec, BenchText.of(sections, units.set(), Output.width()));

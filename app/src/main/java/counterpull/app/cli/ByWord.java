@@ -4,6 +4,7 @@ import counterpull.engine.body.Joint;
 import counterpull.engine.body.Side;
 import counterpull.engine.choice.Strategy;
 import counterpull.engine.motion.Phase;
+import counterpull.report.bench.TraceSection;
 import counterpull.scenario.units.Units;
 import java.util.List;
 import java.util.Locale;
@@ -25,6 +26,7 @@ final class ByWord {
         add(command, ProfileFormat.class);
         add(command, WhyCommand.Number.class);
         add(command, DemoCommand.Who.class);
+        add(command, TraceSection.Take.class);
         return command.registerConverter(int.class, ByWord::whole);
     }
 

@@ -17,6 +17,11 @@ final class Unwritable {
         return new BadInput(List.of("--output: " + name(file) + " cannot be written: " + reason(file, why)));
     }
 
+    /** A file that another option names. */
+    static BadInput named(String option, Path file, IOException why) {
+        return new BadInput(List.of(option + ": " + name(file) + " cannot be written: " + reason(file, why)));
+    }
+
     /** A page that an option names. */
     static BadInput page(Path file, IOException why) {
         return new BadInput(List.of("--into: " + name(file) + " cannot be written: " + reason(file, why)));

@@ -11,6 +11,7 @@ public enum Measure {
     LENGTH(Scale.of(Unit.METRE, 4), Scale.of(Unit.CENTIMETRE, 1), Scale.of(Unit.INCH, 2)),
     MASS(Scale.of(Unit.KILOGRAM, 2), Scale.of(Unit.KILOGRAM, 2), Scale.of(Unit.POUND, 1)),
     FORCE(Scale.of(Unit.NEWTON, 1), Scale.of(Unit.NEWTON, 0), Scale.of(Unit.POUND_FORCE, 1)),
+    FORCE_RATE(new Scale("N/s", 1, 0), new Scale("N/s", 1, 0), new Scale("lbf/s", Unit.POUND_FORCE.fromSi(1), 0)),
     TORQUE(Scale.of(Unit.NEWTON_METRE, 2), Scale.of(Unit.NEWTON_METRE, 1), Scale.of(Unit.FOOT_POUND_FORCE, 1)),
     TORQUE_PER_ANGLE(
             new Scale("N·m/rad", 1, 2),

@@ -44,6 +44,10 @@ public enum Code {
     CONTRADICTION("contradiction"),
     OUT_OF_ORDER("out-of-order"),
     RANGE_NOT_MEASURED("range-not-measured"),
+    OPEN_QUOTE("open-quote"),
+    NO_TABLE("no-table"),
+    RAGGED_ROW("ragged-row"),
+    OPEN_QUESTION("open-question"),
 
     NOT_FINITE("not-finite"),
     MUST_BE_POSITIVE("must-be-positive"),

@@ -17,46 +17,65 @@ import java.nio.file.NoSuchFileException;
 import java.util.Arrays;
 import java.util.Optional;
 
-/** A file's text: at most one mebibyte of clean UTF-8, else a problem. */
-final class Text {
-    static final int LARGEST = 1 << 20;
+/** A file's text: clean UTF-8 of a limited size, else a problem. */
+public final class Text {
+    private static final int LARGEST = 1 << 20;
+    private static final Kind SCENARIO = new Kind(
+            LARGEST,
+            "the file is larger than 1 MiB; a scenario has a few kilobytes",
+            "Save it as plain text in UTF-8; a scenario is YAML or JSON, not a word processor's file");
 
-    private Text() {}
+    private final Kind kind;
+    private final Place place;
+    private final Problems problems;
+
+    private Text(Kind kind, Place place, Problems problems) {
+        this.kind = kind;
+        this.place = place;
+        this.problems = problems;
+    }
+
+    /**
+     * What kind of text is due.
+     *
+     * @param largest bytes
+     * @param tooLarge what is said of a larger file
+     * @param otherwise what is said of a file that is no plain text
+     */
+    public record Kind(int largest, String tooLarge, String otherwise) {}
 
     /** The text; empty once a problem is reported. */
     static Optional<String> of(Source source, Problems problems) {
-        Place place = Place.file(Shown.shortened(source.name()));
-        return bytes(source, place, problems).flatMap(bytes -> decoded(bytes, place, problems));
+        return of(source, SCENARIO, problems);
     }
 
-    private static Optional<byte[]> bytes(Source source, Place place, Problems problems) {
+    /** The same for another kind of text. */
+    public static Optional<String> of(Source source, Kind kind, Problems problems) {
+        Text text = new Text(kind, Place.file(Shown.shortened(source.name())), problems);
+        return text.bytes(source).flatMap(text::decoded);
+    }
+
+    private Optional<byte[]> bytes(Source source) {
         try {
-            if (source.size() > LARGEST) {
-                return tooLarge(place, problems);
+            if (source.size() > kind.largest()) {
+                return tooLarge();
             }
             try (InputStream in = source.open()) {
-                byte[] bytes = in.readNBytes(LARGEST + 1);
-                return bytes.length > LARGEST ? tooLarge(place, problems) : Optional.of(bytes);
+                byte[] bytes = in.readNBytes(kind.largest() + 1);
+                return bytes.length > kind.largest() ? tooLarge() : Optional.of(bytes);
             }
         } catch (NoSuchFileException missing) {
-            return refuse(
-                    problems, Code.FILE_NOT_FOUND, place, "there is no such file", "Check the name and the folder");
+            return refuse(Code.FILE_NOT_FOUND, place, "there is no such file", "Check the name and the folder");
         } catch (IOException | SecurityException unreadable) {
-            return refuse(
-                    problems, Code.NOT_READABLE, place, "the file cannot be read", "Is it a file that you may open?");
+            return refuse(Code.NOT_READABLE, place, "the file cannot be read", "Is it a file that you may open?");
         }
     }
 
-    private static <T> Optional<T> tooLarge(Place place, Problems problems) {
-        return refuse(
-                problems,
-                Code.TOO_LARGE,
-                place,
-                "the file is larger than 1 MiB; a scenario has a few kilobytes",
-                "Is it the right file?");
+    private <T> Optional<T> tooLarge() {
+        return refuse(Code.TOO_LARGE, place, kind.tooLarge(), "Is it the right file?");
     }
 
-    private static Optional<String> decoded(byte[] bytes, Place place, Problems problems) {
+    private Optional<String> decoded(byte[] bytes) {
         CharsetDecoder strict = StandardCharsets.UTF_8
                 .newDecoder()
                 .onMalformedInput(CodingErrorAction.REPORT)
@@ -66,13 +85,13 @@ final class Text {
         boolean bad = strict.decode(in, text, true).isError();
         text.flip();
         if (bad) {
-            return notText(bytes, in.position(), place, problems);
+            return notText(bytes, in.position());
         }
         String decoded = text.toString();
         int control = firstControl(decoded);
         if (control >= 0) {
             int at = decoded.substring(0, control).getBytes(StandardCharsets.UTF_8).length;
-            return notText(bytes, at, place, problems);
+            return notText(bytes, at);
         }
         return Optional.of(decoded.startsWith("\uFEFF") ? decoded.substring(1) : decoded);
     }
@@ -87,7 +106,7 @@ final class Text {
         return -1;
     }
 
-    private static Optional<String> notText(byte[] bytes, int at, Place place, Problems problems) {
+    private Optional<String> notText(byte[] bytes, int at) {
         int line = 1;
         int column = 1;
         for (byte b : Arrays.copyOf(bytes, at)) {
@@ -95,15 +114,14 @@ final class Text {
             column = b == '\n' ? 1 : column + 1;
         }
         return refuse(
-                problems,
                 Code.NOT_TEXT,
                 new Place(place.file(), line, column, Key.TOP),
                 "this is not plain text in UTF-8",
-                "Save it as plain text in UTF-8; a scenario is YAML or JSON, not a word processor's file");
+                kind.otherwise());
     }
 
-    private static <T> Optional<T> refuse(Problems problems, Code code, Place place, String message, String hint) {
-        problems.add(Problem.of(code, place, message, hint));
+    private <T> Optional<T> refuse(Code code, Place where, String message, String hint) {
+        problems.add(Problem.of(code, where, message, hint));
         return Optional.empty();
     }
 }

@@ -51,6 +51,7 @@ public enum Unit {
     POUND_FORCE_PER_SQUARE_INCH(Dimension.STRESS, 44_482_216_152_605.0, 1e13 * 0.00064516, "psi"),
 
     SECOND(Dimension.TIME, 1, 1, "s"),
+    MILLISECOND(Dimension.TIME, 1, 1000, "ms"),
     MINUTE(Dimension.TIME, 60, 1, "min"),
 
     YEAR(Dimension.AGE, 1, 1, "years", "year"),

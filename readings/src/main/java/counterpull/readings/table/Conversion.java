@@ -1,0 +1,126 @@
+package counterpull.readings.table;
+
+import counterpull.readings.table.Sheet.Row;
+import counterpull.scenario.problem.Shown;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A sheet read as its mapping says: the rows that can be used, and everything that cannot, each with its reason.
+ *
+ * @param taken rows as files of readings have them
+ * @param refused cells and rows that cannot be used
+ * @param aside what stands before the headings, and comments: never read, never lost
+ */
+public record Conversion(List<Taken> taken, List<Refused> refused, List<Row> aside) {
+    public Conversion {
+        taken = List.copyOf(taken);
+        refused = List.copyOf(refused);
+        aside = List.copyOf(aside);
+    }
+
+    /**
+     * A row that can be used.
+     *
+     * @param line where it stands in the file
+     * @param values its values by key
+     */
+    public record Taken(int line, Map<String, String> values) {
+        public Taken {
+            values = new LinkedHashMap<>(values);
+        }
+
+        /** A value; empty where the row has none. */
+        public Optional<String> value(String key) {
+            return Optional.ofNullable(values.get(key));
+        }
+    }
+
+    /**
+     * A cell or a row that cannot be used.
+     *
+     * @param row the whole row
+     * @param where which cell, in words; empty where the whole row is meant
+     * @param text what stands there
+     * @param why a sentence without a full stop
+     */
+    public record Refused(Row row, String where, String text, String why) {
+        /** On one line: row, column, text and why. */
+        public String line() {
+            String place = "row " + row.line() + (where.isEmpty() ? "" : ", " + where);
+            return place + ": \"" + Shown.shortened(text) + "\": " + why;
+        }
+    }
+
+    /** Reads the rows; a mapping with open questions is read as far as it goes. */
+    public static Conversion of(Grid grid, Mapping mapping) {
+        List<Taken> taken = new ArrayList<>();
+        List<Refused> refused = new ArrayList<>();
+        for (Row row : grid.data()) {
+            RowReader reader = new RowReader(row, mapping);
+            reader.read();
+            if (reader.refused.isEmpty()) {
+                taken.add(new Taken(row.line(), reader.values));
+            }
+            refused.addAll(reader.refused);
+        }
+        return new Conversion(taken, refused, grid.aside());
+    }
+
+    private static final class RowReader {
+        private final Row row;
+        private final Mapping mapping;
+        private final Map<String, String> values = new LinkedHashMap<>();
+        private final List<Refused> refused = new ArrayList<>();
+
+        RowReader(Row row, Mapping mapping) {
+            this.row = row;
+            this.mapping = mapping;
+        }
+
+        void read() {
+            int width = mapping.columns().size();
+            if (row.filled() > width) {
+                refuse(
+                        "",
+                        row.shown(),
+                        "the row has " + row.filled() + " cells under " + width
+                                + " headings: a decimal comma, or a separator inside words without quotes?");
+                return;
+            }
+            for (Wanted wanted : mapping.kind().columns()) {
+                value(wanted);
+            }
+        }
+
+        private void value(Wanted wanted) {
+            Optional<ColumnUse> use = mapping.column(wanted);
+            String written = use.map(column -> row.cell(column.number() - 1)).orElse("");
+            if (!written.isEmpty()) {
+                cell(wanted, use.orElseThrow(), written);
+            } else if (mapping.whole().containsKey(wanted.key())) {
+                values.put(wanted.key(), mapping.whole().get(wanted.key()));
+            } else if (wanted.need() == Wanted.Need.MUST && use.isPresent()) {
+                refuse(use.get().named(), "", "the " + wanted.key() + " is missing");
+            }
+        }
+
+        private void cell(Wanted wanted, ColumnUse use, String written) {
+            if (use.unit().equals(Mapping.OPEN)) {
+                return;
+            }
+            Due.Cell cell = wanted.due().cell(written, use, mapping.decimals().orElse(DecimalSign.POINT));
+            cell.text().ifPresent(text -> values.put(wanted.key(), text));
+            if (cell.text().isEmpty()) {
+                refuse(use.named(), written, cell.why());
+            }
+        }
+
+        private void refuse(String where, String text, String why) {
+            refused.add(new Refused(row, where, text, why));
+        }
+    }
+}

@@ -1,0 +1,22 @@
+package counterpull.readings.table;
+
+import java.util.List;
+import java.util.Optional;
+
+/** Every kind of table that can be read: a new one is a class and a line here. */
+public final class TableKinds {
+    /** All of them, in the order in which they are told. */
+    public static final List<TableKind> ALL = List.of(new TraceTable());
+
+    private TableKinds() {}
+
+    /** The kind of that name. */
+    public static Optional<TableKind> named(String word) {
+        return ALL.stream().filter(kind -> kind.word().equals(word)).findFirst();
+    }
+
+    /** All names. */
+    public static List<String> words() {
+        return ALL.stream().map(TableKind::word).toList();
+    }
+}

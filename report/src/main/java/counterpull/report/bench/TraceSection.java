@@ -1,0 +1,256 @@
+package counterpull.report.bench;
+
+import counterpull.bench.Answer;
+import counterpull.bench.Kind;
+import counterpull.bench.trace.Effort;
+import counterpull.bench.trace.Plateau;
+import counterpull.bench.trace.Rest;
+import counterpull.bench.trace.Rise;
+import counterpull.bench.trace.Trace;
+import counterpull.bench.trace.TraceBench;
+import counterpull.bench.trace.TraceFindings;
+import counterpull.report.table.Column;
+import counterpull.report.table.Measure;
+import counterpull.report.table.NumberColumn;
+import counterpull.report.table.Table;
+import counterpull.scenario.units.Dimension;
+import counterpull.scenario.units.Quantity;
+import counterpull.scenario.units.Unit;
+import counterpull.scenario.units.Units;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+
+/** What a force–time trace says, for people. */
+public final class TraceSection {
+    /** Which force of an effort is taken for a strength test. */
+    public enum Take {
+        PLATEAU("best second"),
+        PEAK("peak");
+
+        private final String words;
+
+        Take(String words) {
+            this.words = words;
+        }
+    }
+
+    /** Whether the limb's own weight is in the forces. */
+    public enum Gravity {
+        AS_SHOWN,
+        TAKEN_OFF
+    }
+
+    /**
+     * A trace with how it is to be read.
+     *
+     * @param name the file's name
+     * @param trace samples
+     * @param take which force is for a strength test
+     * @param gravity whether the limb's weight was taken off
+     */
+    public record Read(String name, Trace trace, Take take, Gravity gravity) {}
+
+    private static final double RESTS_HEAVILY = 0.05;
+
+    private final Read read;
+    private final Units units;
+    private final BenchWords words;
+
+    private TraceSection(Read read, Units units) {
+        this.read = read;
+        this.units = units;
+        words = new BenchWords(units);
+    }
+
+    /** The section of a trace. */
+    public static BenchSection of(Read read, Units units) {
+        Answer<TraceFindings> answer = TraceBench.of(read.trace());
+        TraceSection section = new TraceSection(read, units);
+        return answer.result()
+                .map(findings -> section.found(findings, answer))
+                .orElseGet(() ->
+                        new BenchSection(section.title(), "", List.of(), List.of(), List.of(), answer.remarks(), ""));
+    }
+
+    private String title() {
+        return "Trace " + read.name();
+    }
+
+    private BenchSection found(TraceFindings findings, Answer<TraceFindings> answer) {
+        return new BenchSection(
+                title(),
+                headline(findings),
+                sentences(findings),
+                List.of(forces(findings), rises(findings)),
+                new TraceCharts(read.trace(), findings).all(),
+                answer.remarks(),
+                forTest(findings));
+    }
+
+    private String headline(TraceFindings findings) {
+        Effort best = findings.best();
+        String effort = findings.efforts().size() == 1 ? "The effort" : "The best effort, " + best.number() + ",";
+        String peak = "peaked at " + words.say(best.peak().force(), Kind.FORCE);
+        return effort + " "
+                + best.plateau()
+                        .map(plateau ->
+                                "held " + words.say(plateau.mean(), Kind.FORCE) + " over its best second and " + peak)
+                        .orElse(peak);
+    }
+
+    private List<String> sentences(TraceFindings findings) {
+        List<String> sentences = new ArrayList<>();
+        sentences.add(findings.rest().map(this::rest).orElse("The trace shows no rest before the first effort."));
+        best(findings, sentences);
+        sentences.add(
+                "Efforts are told apart like this: one begins where the force passes half the way from its low level to its"
+                        + " highest, and ends where it then stays below a quarter of that way for half a second. An onset is where the force"
+                        + " last passes the resting mean by three of its standard deviations, or by 2 % of the rise where that is more.");
+        return sentences;
+    }
+
+    private String rest(Rest rest) {
+        String said = "At rest the device shows " + words.say(rest.mean(), Kind.FORCE) + " (standard deviation "
+                + words.say(rest.sd(), Kind.FORCE) + ", " + rest.samples() + " samples). ";
+        if (read.gravity() == Gravity.AS_SHOWN) {
+            return said
+                    + "That is the limb's own weight on the pad, or a device that was not set to zero; it is still in every force"
+                    + " here.";
+        }
+        boolean heavy = Math.abs(rest.mean())
+                > RESTS_HEAVILY
+                        * TraceBench.of(read.trace())
+                                .result()
+                                .orElseThrow()
+                                .best()
+                                .peak()
+                                .force();
+        return said
+                + (heavy
+                        ? "The limb's weight is said to be taken off, and yet this is more than 5 % of the peak: check it."
+                        : "The limb's weight is said to be taken off.");
+    }
+
+    private void best(TraceFindings findings, List<String> sentences) {
+        OptionalDouble scatter = findings.scatter();
+        if (scatter.isPresent()) {
+            sentences.add("The best seconds of " + findings.efforts().size() + " efforts scatter by "
+                    + words.say(scatter.getAsDouble(), Kind.SHARE)
+                    + " (standard deviation over mean). The best of several is a little"
+                    + " above what the person usually does.");
+        }
+    }
+
+    private Table forces(TraceFindings findings) {
+        return table(
+                "Forces, as the device showed them",
+                findings,
+                List.of(
+                        column(
+                                "peak",
+                                "peak",
+                                "highest sample",
+                                Measure.FORCE,
+                                effort -> effort.peak().force(),
+                                findings),
+                        column(
+                                "best_second",
+                                "best second",
+                                "largest mean over one second",
+                                Measure.FORCE,
+                                effort -> plateau(effort, Plateau::mean),
+                                findings),
+                        column(
+                                "from",
+                                "from",
+                                "when that second begins",
+                                Measure.TIME,
+                                effort -> plateau(effort, Plateau::from)
+                                        - read.trace().begin(),
+                                findings),
+                        column(
+                                "unsteady",
+                                "swings by",
+                                "standard deviation inside that second over its mean",
+                                Measure.EFFORT_FINE,
+                                effort -> plateau(effort, Plateau::steadiness),
+                                findings)));
+    }
+
+    private Table rises(TraceFindings findings) {
+        List<Column> columns = new ArrayList<>();
+        columns.add(column(
+                "onset",
+                "onset",
+                "when the force leaves rest",
+                Measure.TIME,
+                effort -> effort.onset()
+                        .map(onset -> onset.time() - read.trace().begin())
+                        .orElse(Double.NaN),
+                findings));
+        for (int i = 0; i < 4; i++) {
+            int window = i;
+            int ms = 50 * (i + 1);
+            columns.add(column(
+                    "rise_" + ms + "_ms",
+                    ms + " ms",
+                    "mean rate of rise over so long from the onset",
+                    Measure.FORCE_RATE,
+                    effort -> effort.rises().isEmpty()
+                            ? Double.NaN
+                            : effort.rises().get(window).rate(),
+                    findings));
+        }
+        columns.add(column(
+                "steepest",
+                "steepest",
+                "largest rate of rise over 20 ms",
+                Measure.FORCE_RATE,
+                effort -> rate(effort.steepest()),
+                findings));
+        return table("Rate of rise: over so long from the onset, and the steepest 20 ms anywhere", findings, columns);
+    }
+
+    private static double rate(Rise rise) {
+        return rise.known() ? rise.rate() : Double.NaN;
+    }
+
+    private static double plateau(Effort effort, ToDoubleFunction<Plateau> what) {
+        return effort.plateau().map(what::applyAsDouble).orElse(Double.NaN);
+    }
+
+    private static Table table(String title, TraceFindings findings, List<Column> more) {
+        List<Column> columns = new ArrayList<>();
+        columns.add(
+                column("effort", "effort", "which effort, in order of time", Measure.COUNT, Effort::number, findings));
+        columns.addAll(more);
+        return new Table(title, columns, 1);
+    }
+
+    private static Column column(
+            String key,
+            String title,
+            String meaning,
+            Measure measure,
+            ToDoubleFunction<Effort> value,
+            TraceFindings findings) {
+        return new NumberColumn(
+                new Column.Head(key, title, meaning),
+                measure,
+                findings.efforts().stream().mapToDouble(value).toArray());
+    }
+
+    /** The line for a strength test: the force of the best effort, with the digits that it bears. */
+    private String forTest(TraceFindings findings) {
+        Effort best = findings.best();
+        boolean plateau = read.take() == Take.PLATEAU && best.plateau().isPresent();
+        double force = plateau ? best.plateau().get().mean() : best.peak().force();
+        Take taken = plateau ? Take.PLATEAU : Take.PEAK;
+        Unit unit = units.unit(Dimension.FORCE);
+        double tenth = Math.rint(unit.fromSi(force) * 10) / 10;
+        return "# " + taken.words + " of effort " + best.number() + " in " + read.name()
+                + ": a line for a strength test\n" + "force: " + new Quantity(tenth, unit) + "\n";
+    }
+}
