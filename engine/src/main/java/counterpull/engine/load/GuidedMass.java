@@ -179,7 +179,11 @@ public record GuidedMass(String name, BodyPoint at, double railAngle, Carriage c
                 new Knob(
                         "constant friction of the " + name,
                         Knob.Kind.CONSTANT_FRICTION,
-                        added -> with(carriage.with(carriage.friction().changed(added, 0)))));
+                        added -> with(carriage.with(carriage.friction().changed(added, 0)))),
+                new Knob(
+                        "friction coefficient of the " + name,
+                        Knob.Kind.FRICTION_COEFFICIENT,
+                        added -> with(carriage.with(carriage.friction().changed(0, added)))));
     }
 
     private GuidedMass with(Carriage other) {

@@ -20,6 +20,8 @@ public record Knob(String words, Kind kind, DoubleFunction<Resistance> turned) {
         LINE_FRICTION(0),
         /** Constant friction of a carriage, N, by a change; never below 0. */
         CONSTANT_FRICTION(0),
+        /** Friction coefficient of a carriage by a change; never below 0. */
+        FRICTION_COEFFICIENT(0),
         /** Pull of rubber at every length, by a factor. */
         RUBBER_PULL(1),
         /** Natural length of rubber, m, by a change. */

@@ -57,6 +57,7 @@ final class ResistDoubts {
             case READINGS -> Input.READINGS;
             case LINE_FRICTION -> Input.LINE_FRICTION;
             case CONSTANT_FRICTION -> Input.FRICTION_CONSTANT;
+            case FRICTION_COEFFICIENT -> Input.FRICTION_COEFFICIENT;
             case RUBBER_PULL -> Input.RUBBER_PULL;
             case RUBBER_LENGTH -> Input.RUBBER_LENGTH;
         };
