@@ -4,10 +4,13 @@ import counterpull.engine.motion.Tempo;
 import counterpull.engine.profile.ExerciseTask;
 import counterpull.engine.profile.Limb;
 import counterpull.engine.profile.Person;
+import counterpull.engine.uncertainty.Doubts;
+import counterpull.engine.uncertainty.ExerciseTrial;
 import counterpull.scenario.content.About;
 import counterpull.scenario.content.Aim;
 import counterpull.scenario.content.Client;
 import counterpull.scenario.content.Doing;
+import counterpull.scenario.content.Unsure;
 import java.util.List;
 import java.util.Optional;
 
@@ -19,8 +22,9 @@ import java.util.Optional;
  * @param doing which movement, against what
  * @param tempo how fast
  * @param aim target, plan and limits, as far as they are stated
+ * @param unsure how sure that is, as far as it is stated
  */
-public record ExerciseScenario(Optional<About> about, Client client, Doing doing, Tempo tempo, Aim aim)
+public record ExerciseScenario(Optional<About> about, Client client, Doing doing, Tempo tempo, Aim aim, Unsure unsure)
         implements Scenario {
     /** How many positions a profile has unless stated. */
     public static final int USUAL_POSITIONS = 101;
@@ -28,6 +32,11 @@ public record ExerciseScenario(Optional<About> about, Client client, Doing doing
     /** The engine's task with what resists today, at the usual number of positions. */
     public ExerciseTask task() {
         return new ExerciseTask(person(), doing.exercise(), doing.chosen(), tempo, USUAL_POSITIONS);
+    }
+
+    /** What the answer rests on and is known only so far. */
+    public Doubts<ExerciseTrial> doubts() {
+        return Doubts.of(task(), unsure.stated(client));
     }
 
     @Override

@@ -7,6 +7,8 @@ import counterpull.engine.motion.Tempo;
 import counterpull.engine.profile.Limb;
 import counterpull.engine.profile.Person;
 import counterpull.engine.profile.PressTask;
+import counterpull.engine.uncertainty.Doubts;
+import counterpull.engine.uncertainty.PressTrial;
 import counterpull.scenario.content.About;
 import counterpull.scenario.content.Bounds;
 import counterpull.scenario.content.Client;
@@ -16,6 +18,7 @@ import counterpull.scenario.content.Machine;
 import counterpull.scenario.content.Plan;
 import counterpull.scenario.content.Room;
 import counterpull.scenario.content.Target;
+import counterpull.scenario.content.Unsure;
 import java.util.List;
 import java.util.Optional;
 
@@ -30,6 +33,7 @@ import java.util.Optional;
  * @param tempo how fast
  * @param wanted target, plan and limits
  * @param room from which kit
+ * @param unsure how sure that is, as far as it is stated
  */
 public record PressScenario(
         Optional<About> about,
@@ -39,7 +43,8 @@ public record PressScenario(
         Loaded loaded,
         Tempo tempo,
         Wanted wanted,
-        Room room)
+        Room room,
+        Unsure unsure)
         implements Scenario {
 
     /**
@@ -61,6 +66,11 @@ public record PressScenario(
                 tempo,
                 loaded.loading(),
                 PressTask.USUAL_POSITIONS);
+    }
+
+    /** What today's answer rests on and is known only so far. */
+    public Doubts<PressTrial> doubts() {
+        return Doubts.of(task(), unsure.stated(client));
     }
 
     @Override

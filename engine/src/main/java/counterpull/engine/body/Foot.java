@@ -53,4 +53,25 @@ public record Foot(double length, double ankleHeight, double ankleFromHeel, doub
     public double pressureAcross() {
         return -ankleHeight;
     }
+
+    /** The same foot of another length, m: the ankle keeps its share of the length. */
+    public Foot ofLength(double other) {
+        double factor = other / length;
+        return new Foot(other, ankleHeight, factor * ankleFromHeel, mass, factor * factor * inertia);
+    }
+
+    /** The same foot with another ankle height, m. */
+    public Foot ofAnkleHeight(double other) {
+        return new Foot(length, other, ankleFromHeel, mass, inertia);
+    }
+
+    /** The same foot so many times as heavy; factor above zero. */
+    public Foot heavier(double factor) {
+        return new Foot(length, ankleHeight, ankleFromHeel, factor * mass, factor * inertia);
+    }
+
+    /** The same foot with the ankle so far in front of the heel, m. */
+    public Foot ofAnkleFromHeel(double other) {
+        return new Foot(length, ankleHeight, other, mass, inertia);
+    }
 }

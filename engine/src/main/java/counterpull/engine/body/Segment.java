@@ -22,4 +22,15 @@ public record Segment(double length, double mass, double comAlong, double comAcr
         Require.finite(comAcross, "centre of mass across a body segment", "m");
         Require.within(inertia, NOT_NEGATIVE, "moment of inertia of a body segment", "kg·m²");
     }
+
+    /** The same segment of another length, m: its mass stays, where it lies along the segment goes with the length. */
+    public Segment ofLength(double other) {
+        double factor = other / length;
+        return new Segment(other, mass, factor * comAlong, comAcross, factor * factor * inertia);
+    }
+
+    /** The same segment so many times as heavy; factor above zero. */
+    public Segment heavier(double factor) {
+        return new Segment(length, factor * mass, comAlong, comAcross, factor * inertia);
+    }
 }

@@ -78,4 +78,9 @@ public final class BenchCurve implements ElasticLaw {
     public String toString() {
         return "BenchCurve[naturalLength=" + naturalLength + ", readings=" + readings + "]";
     }
+
+    @Override
+    public ElasticLaw times(double factor) {
+        return new BenchCurve(naturalLength, BenchPoints.times(factor, readings));
+    }
 }

@@ -3,6 +3,7 @@ package counterpull.engine.elastic;
 import counterpull.engine.Fault;
 import counterpull.engine.Refusal;
 import counterpull.engine.Require;
+import java.util.ArrayList;
 import java.util.List;
 
 /** Turns a bench's readings into a curve over stretch that starts at natural length with no force. */
@@ -64,5 +65,14 @@ final class BenchPoints {
                     name + " shows " + reading.force() + " N at " + reading.length()
                             + " m; it must not be less than the " + before.force() + " N before it");
         }
+    }
+
+    /** The same readings with so many times the force. */
+    static List<BenchReading> times(double factor, List<BenchReading> readings) {
+        List<BenchReading> scaled = new ArrayList<>();
+        for (BenchReading reading : readings) {
+            scaled.add(new BenchReading(reading.length(), factor * reading.force()));
+        }
+        return scaled;
     }
 }

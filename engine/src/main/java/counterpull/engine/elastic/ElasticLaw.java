@@ -28,6 +28,9 @@ public sealed interface ElasticLaw permits LinearLaw, MooneyRivlin, Ogden, Bench
     /** The largest stretch that the law itself can answer for; infinite for a closed formula. */
     double largestStretch();
 
+    /** The same law pulling so many times as hard at every stretch; factor above zero. */
+    ElasticLaw times(double factor);
+
     /** The law with its numbers, in one line, for a person who asks why. */
     String formula();
 }

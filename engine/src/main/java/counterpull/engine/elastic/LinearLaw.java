@@ -57,4 +57,9 @@ public record LinearLaw(double modulus) implements ElasticLaw {
     public String formula() {
         return "linear: T = " + Figures.of(modulus) + " N × (stretch − 1)";
     }
+
+    @Override
+    public ElasticLaw times(double factor) {
+        return new LinearLaw(factor * modulus);
+    }
 }

@@ -42,4 +42,9 @@ public record LossFraction(double loss) implements Unloading {
     public String formula() {
         return "while shortening: " + Figures.of(100 * loss) + " % less";
     }
+
+    @Override
+    public Unloading times(double factor) {
+        return this;
+    }
 }

@@ -62,4 +62,9 @@ public record MooneyRivlin(double area, double c1, double c2) implements Elastic
         return "Mooney–Rivlin: T = A₀ · 2(λ − λ⁻²)(C₁ + C₂/λ), λ = stretch, A₀ = " + Figures.of(area * 1e6)
                 + " mm², C₁ = " + Figures.of(c1 / 1e6) + " MPa, C₂ = " + Figures.of(c2 / 1e6) + " MPa";
     }
+
+    @Override
+    public ElasticLaw times(double factor) {
+        return new MooneyRivlin(area, factor * c1, factor * c2);
+    }
 }

@@ -103,4 +103,9 @@ public record Ogden(double area, List<OgdenTerm> terms) implements ElasticLaw {
         }
         return line.toString();
     }
+
+    @Override
+    public ElasticLaw times(double factor) {
+        return new Ogden(factor * area, terms);
+    }
 }

@@ -84,4 +84,15 @@ public record Rubber(
     public Strand doubled() {
         return new Strand(this, (naturalLength - hardwareLength) / 2);
     }
+
+    /** The same piece pulling so many times as hard at every length; factor above zero. */
+    public Rubber times(double factor) {
+        return new Rubber(
+                tag, naturalLength, law.times(factor), unloading.times(factor), testedMaxLength, mass, hardwareLength);
+    }
+
+    /** The same piece with another natural length, m, and the same pull at the same stretch; tested to the same stretch. */
+    public Rubber ofNaturalLength(double length) {
+        return new Rubber(tag, length, law, unloading, maxStretch() * length, mass, hardwareLength);
+    }
 }

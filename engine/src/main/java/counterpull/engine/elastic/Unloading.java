@@ -15,6 +15,9 @@ public sealed interface Unloading permits LossFraction, UnloadingCurve {
     /** This unloading for a rubber of that law tested to that stretch; refuses where it would give more than was put in. */
     Unloading fittedTo(ElasticLaw law, double largestStretch);
 
+    /** What a rubber that pulls so many times as hard gives back: that many times as much; factor above zero. */
+    Unloading times(double factor);
+
     /** What is lost, in one line, for a person who asks why. */
     String formula();
 }

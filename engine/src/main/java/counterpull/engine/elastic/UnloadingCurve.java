@@ -126,4 +126,9 @@ public final class UnloadingCurve implements Unloading {
     public String toString() {
         return "UnloadingCurve[naturalLength=" + naturalLength + ", readings=" + readings + "]";
     }
+
+    @Override
+    public Unloading times(double factor) {
+        return new UnloadingCurve(naturalLength, BenchPoints.times(factor, readings));
+    }
 }

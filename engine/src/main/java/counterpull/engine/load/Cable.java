@@ -82,4 +82,9 @@ public record Cable(String name, BodyPoint at, Vec pulley, StackLine line) imple
     public boolean takesPlates() {
         return line.stack().plates() == Loaded.Plates.HERE;
     }
+
+    @Override
+    public List<Knob> knobs() {
+        return line.knobs(name, other -> new Cable(name, at, pulley, other));
+    }
 }

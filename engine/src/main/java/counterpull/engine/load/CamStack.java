@@ -75,4 +75,9 @@ public record CamStack(String name, LeverFrame frame, CamRadius radius, StackLin
     public boolean takesPlates() {
         return line.stack().plates() == Loaded.Plates.HERE;
     }
+
+    @Override
+    public List<Knob> knobs() {
+        return line.knobs(name, other -> new CamStack(name, frame, radius, other, inertia));
+    }
 }

@@ -17,4 +17,14 @@ public record Carriage(double mass, Counterweight counterweight, Friction fricti
             Require.within(mostPlates, new Require.Limits(0, Double.MAX_VALUE), "rating of the horns for plates", "kg");
         }
     }
+
+    /** The same carriage with another mass, kg. */
+    public Carriage ofMass(double other) {
+        return new Carriage(other, counterweight, friction, mostPlates);
+    }
+
+    /** The same carriage with other friction. */
+    public Carriage with(Friction other) {
+        return new Carriage(mass, counterweight, other, mostPlates);
+    }
 }

@@ -88,4 +88,9 @@ public record DeadWeight(String name, BodyPoint at, Loaded mass) implements Resi
     public boolean takesPlates() {
         return mass.plates() == Loaded.Plates.HERE;
     }
+
+    @Override
+    public List<Knob> knobs() {
+        return List.of(Knob.mass(name, factor -> new DeadWeight(name, at, mass.times(factor))));
+    }
 }

@@ -92,4 +92,19 @@ public record ElasticLine(Rubber rubber, Pieces pieces, double deadLength, Ends 
         return rubber.tag() + ", " + pieces.count() + " × " + pieces.hang().words() + ", "
                 + ends.anchor().name() + " → " + ends.attachment().name();
     }
+
+    /** The same line of another rubber. */
+    public ElasticLine with(Rubber other) {
+        return new ElasticLine(other, pieces, deadLength, ends);
+    }
+
+    /** The same line between other ends. */
+    public ElasticLine with(Ends other) {
+        return new ElasticLine(rubber, pieces, deadLength, other);
+    }
+
+    /** The same line with another dead length, m. */
+    public ElasticLine withDeadLength(double length) {
+        return new ElasticLine(rubber, pieces, length, ends);
+    }
 }

@@ -25,4 +25,12 @@ public record Friction(double constant, double coefficient, double breakaway) {
     public static Friction none() {
         return new Friction(0, 0, 0);
     }
+
+    /** The same with other constant friction and coefficient, each brought back to what can be: from 0, the coefficient to 1. */
+    public Friction changed(double addedConstant, double addedCoefficient) {
+        return new Friction(
+                Math.max(0, constant + addedConstant),
+                Math.max(0, Math.min(1, coefficient + addedCoefficient)),
+                breakaway);
+    }
 }

@@ -171,4 +171,22 @@ public record GuidedMass(String name, BodyPoint at, double railAngle, Carriage c
     public boolean takesPlates() {
         return plates == Loaded.Plates.HERE;
     }
+
+    @Override
+    public List<Knob> knobs() {
+        return List.of(
+                Knob.mass(name, factor -> with(carriage.ofMass(factor * carriage.mass()))),
+                new Knob(
+                        "constant friction of the " + name,
+                        Knob.Kind.CONSTANT_FRICTION,
+                        added -> with(carriage.with(carriage.friction().changed(added, 0)))),
+                new Knob(
+                        "friction coefficient of the " + name,
+                        Knob.Kind.FRICTION_COEFFICIENT,
+                        added -> with(carriage.with(carriage.friction().changed(0, added)))));
+    }
+
+    private GuidedMass with(Carriage other) {
+        return new GuidedMass(name, at, railAngle, other, plates);
+    }
 }

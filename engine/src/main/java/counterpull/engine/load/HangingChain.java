@@ -166,4 +166,9 @@ public record HangingChain(String name, BodyPoint top, double perMetre, double l
     public boolean takesPlates() {
         return false;
     }
+
+    @Override
+    public List<Knob> knobs() {
+        return List.of(Knob.mass(name, factor -> new HangingChain(name, top, factor * perMetre, length, floor)));
+    }
 }

@@ -138,4 +138,18 @@ public record Lever(String name, LeverFrame frame, LeverBody body, List<Horn> ho
     public boolean takesPlates() {
         return horns.stream().anyMatch(Lever::plates);
     }
+
+    @Override
+    public List<Knob> knobs() {
+        return List.of(Knob.mass(name, this::heavier));
+    }
+
+    private Lever heavier(double factor) {
+        List<Horn> heavier = new ArrayList<>();
+        for (Horn horn : horns) {
+            heavier.add(new Horn(
+                    horn.name(), horn.radius(), horn.offset(), horn.load().times(factor)));
+        }
+        return new Lever(name, frame, body.heavier(factor), heavier, friction);
+    }
 }

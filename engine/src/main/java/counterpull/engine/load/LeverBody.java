@@ -27,4 +27,9 @@ public record LeverBody(double mass, double comRadius, double comOffset, double 
     public static LeverBody weightless() {
         return new LeverBody(0, 0, 0, 0);
     }
+
+    /** The same lever so many times as heavy; factor zero or more. */
+    public LeverBody heavier(double factor) {
+        return new LeverBody(factor * mass, comRadius, comOffset, factor * inertia);
+    }
 }

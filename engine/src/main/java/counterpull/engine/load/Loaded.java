@@ -65,4 +65,9 @@ public record Loaded(double own, Plates plates) {
         }
         return scaled;
     }
+
+    /** The same with so many times the mass that is always there; factor zero or more. */
+    public Loaded times(double factor) {
+        return new Loaded(factor * own, plates);
+    }
 }

@@ -8,6 +8,7 @@ import counterpull.engine.motion.BodyPoint;
 import counterpull.engine.motion.ChainPath;
 import counterpull.engine.motion.Course;
 import counterpull.engine.motion.Phase;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -198,5 +199,18 @@ public record MeasuredProfile(String name, Acts acts, List<Reading> readings) im
     @Override
     public boolean takesPlates() {
         return false;
+    }
+
+    @Override
+    public List<Knob> knobs() {
+        return List.of(new Knob("readings of the " + name, Knob.Kind.READINGS, this::times));
+    }
+
+    private MeasuredProfile times(double factor) {
+        List<Reading> scaled = new ArrayList<>();
+        for (Reading reading : readings) {
+            scaled.add(new Reading(reading.position(), factor * reading.up(), factor * reading.down()));
+        }
+        return new MeasuredProfile(name, acts, scaled);
     }
 }

@@ -39,6 +39,9 @@ public sealed interface Resistance
         return List.of();
     }
 
+    /** What about it is known only so far; the order stays when one is turned. */
+    List<Knob> knobs();
+
     /** Whether the chosen plates go on it. */
     boolean takesPlates();
 }

@@ -87,4 +87,22 @@ public record StackLine(double ratio, double friction, Loaded stack, double movi
     public double feltMass(double plates) {
         return stack.mass(plates) / (ratio * ratio) + moving;
     }
+
+    /** What about a stack's line is known only so far, as what resists with another line. */
+    List<Knob> knobs(String name, java.util.function.Function<StackLine, Resistance> with) {
+        return List.of(
+                Knob.mass("stack of the " + name, factor -> with.apply(stackTimes(factor))),
+                new Knob("friction of the " + name, Knob.Kind.LINE_FRICTION, added -> with.apply(rubbing(added))));
+    }
+
+    /** The same line with so many times the stack's own mass. */
+    public StackLine stackTimes(double factor) {
+        return new StackLine(ratio, friction, stack.times(factor), moving);
+    }
+
+    /** The same line with more friction, never below 0 or above 0.9. */
+    public StackLine rubbing(double added) {
+        double changed = Math.max(FRICTION.low(), Math.min(FRICTION.high(), friction + added));
+        return new StackLine(ratio, changed, stack, moving);
+    }
 }

@@ -127,4 +127,18 @@ public record StretchLine(
     public boolean takesPlates() {
         return false;
     }
+
+    @Override
+    public List<Knob> knobs() {
+        return List.of(
+                new Knob("pull of the " + name, Knob.Kind.RUBBER_PULL, factor -> with(rubber.times(factor))),
+                new Knob(
+                        "natural length of the " + name,
+                        Knob.Kind.RUBBER_LENGTH,
+                        added -> with(rubber.ofNaturalLength(rubber.naturalLength() + added))));
+    }
+
+    private StretchLine with(Rubber other) {
+        return new StretchLine(name, other, pieces, deadLength, from, to, guides);
+    }
 }

@@ -95,4 +95,9 @@ public record Bounce(double speedDown, double speedUp, double turnTime) implemen
     public boolean wholeStroke() {
         return false;
     }
+
+    @Override
+    public Tempo slower(double factor) {
+        return new Bounce(speedDown / factor, speedUp / factor, factor * turnTime);
+    }
 }

@@ -77,4 +77,9 @@ public record Flowing(double lowering, double lifting, Turn turn) implements Tem
     public boolean wholeStroke() {
         return true;
     }
+
+    @Override
+    public Tempo slower(double factor) {
+        return new Flowing(factor * lowering, factor * lifting, turn);
+    }
 }

@@ -51,4 +51,13 @@ public record FullStop(Seconds seconds) implements Tempo {
     public boolean wholeStroke() {
         return true;
     }
+
+    @Override
+    public Tempo slower(double factor) {
+        return new FullStop(new Seconds(
+                factor * seconds.lowering(),
+                factor * seconds.lowPause(),
+                factor * seconds.lifting(),
+                factor * seconds.highPause()));
+    }
 }

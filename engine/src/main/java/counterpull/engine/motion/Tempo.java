@@ -23,6 +23,9 @@ public sealed interface Tempo permits FullStop, Flowing, Bounce {
     /** Seconds of lowering, low pause, lifting and high pause; a pause enters no force. */
     Seconds seconds(double travel);
 
+    /** The same way of turning with every time so many times as long; speeds of a bounce are that many times slower. */
+    Tempo slower(double factor);
+
     /** The tempo in words. */
     String words();
 

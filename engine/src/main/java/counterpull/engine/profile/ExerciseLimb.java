@@ -50,6 +50,11 @@ public final class ExerciseLimb extends LimbProfile {
         return torque[grid.jointCell(joint, phase, position)];
     }
 
+    @Override
+    double[] torques() {
+        return torque;
+    }
+
     /** What the ground does to its foot; empty where it does not stand. */
     public Optional<Ground> ground() {
         return ground;

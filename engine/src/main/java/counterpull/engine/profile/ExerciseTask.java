@@ -81,4 +81,19 @@ public record ExerciseTask(Person person, Exercise exercise, double plates, Temp
         }
         return new WorkingRange(bottom, top, bottom);
     }
+
+    /** The same with another person. */
+    public ExerciseTask with(Person other) {
+        return new ExerciseTask(other, exercise, plates, tempo, positions);
+    }
+
+    /** The same movement against something else. */
+    public ExerciseTask with(Exercise other) {
+        return new ExerciseTask(person, other, plates, tempo, positions);
+    }
+
+    /** The same at another tempo. */
+    public ExerciseTask with(Tempo other) {
+        return new ExerciseTask(person, exercise, plates, other, positions);
+    }
 }

@@ -44,7 +44,7 @@ public final class Levers {
 
     /** Whether a task's push keeps one direction whatever the load. */
     public static boolean fixed(PressTask task) {
-        return !(task.pushing().push() instanceof Push.LeastEffort);
+        return !task.pushing().push().followsForce();
     }
 
     private static double[] turned(double[] tangent, double turn) {

@@ -34,4 +34,19 @@ public record Limb(
     public Leg leg() {
         return body.leg();
     }
+
+    /** The same limb with another body. */
+    public Limb with(BodySide other) {
+        return new Limb(side, other, share, range, ranges, strength);
+    }
+
+    /** The same limb with other strength. */
+    public Limb with(LimbStrength other) {
+        return new Limb(side, body, share, range, ranges, other);
+    }
+
+    /** The same limb with other limits of its joints. */
+    public Limb with(JointRanges other) {
+        return new Limb(side, body, share, range, other, strength);
+    }
 }

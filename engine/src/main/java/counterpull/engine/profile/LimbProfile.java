@@ -34,6 +34,18 @@ public abstract sealed class LimbProfile permits PressLimb, ExerciseLimb {
     /** Torque asked of a joint in the sense of its named action, N·m; negative asks for the opposite action. */
     public abstract double torque(Joint joint, Phase phase, int position);
 
+    /** The same torques for all phases, positions and joints; read-only. */
+    abstract double[] torques();
+
+    /** Raises what stands for each phase, position and joint to this limb's effort, where that is known and larger. */
+    final void raise(double[] efforts) {
+        double[] torque = torques();
+        for (int cell = 0; cell < efforts.length; cell++) {
+            double effort = capacity.effort(index, cell, torque[cell]);
+            efforts[cell] = effort <= efforts[cell] || Double.isNaN(effort) ? efforts[cell] : effort;
+        }
+    }
+
     /** The limb as it was given. */
     public Limb limb() {
         return limb;

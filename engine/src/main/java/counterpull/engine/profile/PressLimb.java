@@ -29,6 +29,11 @@ public final class PressLimb extends LimbProfile {
         return asked.torque[index][grid().jointCell(joint, phase, position)];
     }
 
+    @Override
+    double[] torques() {
+        return asked.torque[index];
+    }
+
     /** Effort if the limb pushed at another angle to the rail; {@code tangent} is tan α. */
     public double effortPushing(Joint joint, Phase phase, int position, double tangent) {
         return effortOf(torquePushing(joint, phase, position, tangent), joint, phase, position);

@@ -41,7 +41,7 @@ public final class PressProfile extends Profile {
 
     /** The profile of a task. */
     public static PressProfile of(PressTask task) {
-        return new PressProfile(Groundwork.of(task), task.loading()).inContact();
+        return of(Groundwork.of(task));
     }
 
     /** The profile of a loading on ground already laid out; its lines are laid over that range. */
@@ -51,6 +51,11 @@ public final class PressProfile extends Profile {
             lines.add(ground.series(line));
         }
         return new PressProfile(ground.with(lines), loading).inContact();
+    }
+
+    /** The profile of ground with its own task's loading, whose lines are laid over it already. */
+    public static PressProfile of(Groundwork ground) {
+        return new PressProfile(ground, ground.task().loading()).inContact();
     }
 
     /**

@@ -68,4 +68,24 @@ public record PressTask(
     public PressTask with(Stance other) {
         return new PressTask(person, sled, other, pushing, tempo, loading, positions);
     }
+
+    /** The same task with another person. */
+    public PressTask with(Person other) {
+        return new PressTask(other, sled, stance, pushing, tempo, loading, positions);
+    }
+
+    /** The same task on another sled. */
+    public PressTask with(Sled other) {
+        return new PressTask(person, other, stance, pushing, tempo, loading, positions);
+    }
+
+    /** The same task pushed in another way. */
+    public PressTask with(Pushing other) {
+        return new PressTask(person, sled, stance, other, tempo, loading, positions);
+    }
+
+    /** The same task at another tempo. */
+    public PressTask with(Tempo other) {
+        return new PressTask(person, sled, stance, pushing, other, loading, positions);
+    }
 }

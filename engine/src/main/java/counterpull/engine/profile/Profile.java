@@ -45,6 +45,19 @@ public abstract sealed class Profile permits PressProfile, ExerciseProfile {
     }
 
     /**
+     * {@link #effort} everywhere at once: by phase (held, lifting, lowering), then position, then {@linkplain #joints() joint}; NaN where
+     * none is known.
+     */
+    public double[] efforts() {
+        double[] efforts = new double[Phase.values().length * positions() * joints().size()];
+        java.util.Arrays.fill(efforts, Double.NaN);
+        for (LimbProfile limb : limbs()) {
+            limb.raise(efforts);
+        }
+        return efforts;
+    }
+
+    /**
      * The limiting joint among the named ones, or empty where no effort is known.
      *
      * @param named the joints looked at, proximal first: ties go to the one listed first

@@ -11,6 +11,16 @@ public sealed interface Push {
     /** The way in words. */
     String words();
 
+    /** The same way turned by so much toward the head, rad: what a person does who means this way and misses it. */
+    default Push turned(double by) {
+        return new Turned(this, by);
+    }
+
+    /** Whether its direction follows the force, so that another load is pushed another way. */
+    default boolean followsForce() {
+        return false;
+    }
+
     /**
      * At a stated angle to the rail; 0 is straight along it.
      *
@@ -19,6 +29,11 @@ public sealed interface Push {
     record Angled(double angle) implements Push {
         public Angled {
             Require.within(angle, new Require.Limits(-FARTHEST, FARTHEST), "push angle", "rad");
+        }
+
+        @Override
+        public Push turned(double by) {
+            return new Angled(angle + by);
         }
 
         @Override
@@ -56,6 +71,33 @@ public sealed interface Push {
         @Override
         public String words() {
             return "the way that takes least effort";
+        }
+
+        @Override
+        public boolean followsForce() {
+            return true;
+        }
+    }
+
+    /**
+     * Another way, missed by the same angle everywhere.
+     *
+     * @param meant the way that is meant
+     * @param by how far it is missed toward the head, rad, −45° to 45°
+     */
+    record Turned(Push meant, double by) implements Push {
+        public Turned {
+            Require.within(by, new Require.Limits(-FARTHEST, FARTHEST), "angle by which the push is missed", "rad");
+        }
+
+        @Override
+        public String words() {
+            return meant.words() + ", missed by " + Math.round(Angles.degrees(by) * 10) / 10.0 + "°";
+        }
+
+        @Override
+        public boolean followsForce() {
+            return meant.followsForce();
         }
     }
 

@@ -20,12 +20,14 @@ final class PushDirection {
     private static final double FARTHEST_AIM = Math.tan(Angles.radians(60));
     private final Groundwork ground;
     private final Push push;
+    private final double turn;
     private final double[] torque = new double[JOINTS];
     private final double[] perTangent = new double[JOINTS];
 
     PushDirection(Groundwork ground, Push push) {
         this.ground = ground;
-        this.push = push;
+        this.push = push instanceof Push.Turned turned ? turned.meant() : push;
+        turn = push instanceof Push.Turned turned ? turned.by() : 0;
     }
 
     /** Refuses a push through a point that lies too far off the rail somewhere in the range; no load changes that. */
@@ -54,9 +56,13 @@ final class PushDirection {
             return tangent;
         }
         for (int cell = 0; cell < tangent.length; cell++) {
-            tangent[cell] = tangent(limb, cell, straight, force[cell]);
+            tangent[cell] = missed(tangent(limb, cell, straight, force[cell]));
         }
         return tangent;
+    }
+
+    private double missed(double tangent) {
+        return turn == 0 ? tangent : Math.tan(Math.atan(tangent) + turn);
     }
 
     private double tangent(int limb, int cell, double[] straight, double force) {

@@ -32,6 +32,21 @@ public record Sled(Rail rail, Carriage carriage, Stops stops, Optional<StackLine
         return new Sled(rail, carriage, other, stack);
     }
 
+    /** The same sled on another rail. */
+    public Sled with(Rail other) {
+        return new Sled(other, carriage, stops, stack);
+    }
+
+    /** The same sled with another carriage. */
+    public Sled with(Carriage other) {
+        return new Sled(rail, other, stops, stack);
+    }
+
+    /** The same sled with another stack's line. */
+    public Sled with(StackLine other) {
+        return new Sled(rail, carriage, stops, Optional.of(other));
+    }
+
     /** Whether the chosen kilograms ride on the carriage: no stack takes them. */
     public boolean platesRide() {
         return stack.isEmpty() || stack.get().stack().plates() == Loaded.Plates.ELSEWHERE;

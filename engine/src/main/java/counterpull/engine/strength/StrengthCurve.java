@@ -9,7 +9,7 @@ package counterpull.engine.strength;
  * <p>Two-joint muscles are neglected. Fatigue is not in it: it is the first repetition. Lowering counts as held: a
  * muscle that lengthens under load usually makes more, but the published fits do not show it.
  */
-public sealed interface StrengthCurve permits Prior, BentCurve, DrawnCurve {
+public sealed interface StrengthCurve permits Prior, BentCurve, DrawnCurve, VariedCurve {
     /** Below this share of the peak a curve is not to be trusted: it is the tail of a fitted formula. */
     double KNOWN_SHARE_OF_PEAK = 0.15;
 

@@ -85,6 +85,12 @@ public final class Measures {
     public static final Measure RATING = Measure.between(Dimension.FORCE, "1 N", "1000 kN");
     public static final Measure DEAD_LENGTH = Measure.between(Dimension.LENGTH, "0 cm", "20 m");
 
+    public static final Measure UNSURE_ANGLE = Measure.between(Dimension.ANGLE, "0 deg", "30 deg");
+    public static final Measure UNSURE_LENGTH = Measure.between(Dimension.LENGTH, "0 mm", "20 cm");
+    public static final Measure UNSURE_MASS = Measure.between(Dimension.MASS, "0 kg", "50 kg");
+    public static final Measure UNSURE_FORCE = Measure.between(Dimension.FORCE, "0 N", "500 N");
+    public static final Measure UNSURE_SHARE = Measure.between(Dimension.RATIO, "0 %", "50 %");
+
     public static final Span UP_TO_A_HUNDRED = new Span(0, 100);
     public static final Span AT_LEAST_ONE = new Span(1, 100);
     public static final Span AT_LEAST_TWO = new Span(2, 100);

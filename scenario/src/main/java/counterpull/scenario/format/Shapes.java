@@ -18,7 +18,8 @@ public final class Shapes {
             "tempo",
             "target",
             "limits",
-            "kit");
+            "kit",
+            "uncertainty");
     public static final Shape PERSON =
             Shape.of("person", "name", "sex", "age", "stature", "mass", "trunk", "segment table", "limbs");
     public static final Shape LIMBS = Shape.of("limbs", "left", "right");
@@ -152,6 +153,10 @@ public final class Shapes {
     public static final Shape ANCHOR = Shape.of("anchor", "name", "along", "across", "aside", "rating");
     public static final Shape ATTACHMENT = Shape.of("attachment", "name", "along", "across", "aside");
 
+    public static final Shape UNCERTAINTY = UnsureKeys.shape();
+    public static final Shape UNSURE_FRICTION = Shape.of("uncertainty of friction", "constant", "coefficient");
+    public static final Shape UNSURE_RUBBER = Shape.of("uncertainty of rubber", "tag", "force", "natural length");
+
     private Shapes() {}
 
     /** All of them. */
@@ -202,6 +207,9 @@ public final class Shapes {
                 OGDEN_TERM,
                 READING,
                 ANCHOR,
-                ATTACHMENT);
+                ATTACHMENT,
+                UNCERTAINTY,
+                UNSURE_FRICTION,
+                UNSURE_RUBBER);
     }
 }

@@ -13,6 +13,7 @@ import counterpull.scenario.content.Client;
 import counterpull.scenario.content.Doing;
 import counterpull.scenario.content.Resisting;
 import counterpull.scenario.content.Sides;
+import counterpull.scenario.content.Unsure;
 import counterpull.scenario.fields.Fields;
 import counterpull.scenario.movement.MovementKind;
 import counterpull.scenario.movement.MovementKind.Movement;
@@ -56,12 +57,14 @@ final class ExerciseReading {
         Optional<Tempo> tempo = TempoReader.read(top);
         begun.ifPresent(found -> bouncesAlongAPath(found, tempo));
         Aim aim = AimReader.read(top);
+        Unsure unsure = UnsureReader.ofExercise(top);
         return top.built(() -> checked(new ExerciseScenario(
                 about,
                 client.orElseThrow(),
                 doing(begun.orElseThrow(), client.orElseThrow(), resists.orElseThrow()),
                 tempo.orElseThrow(),
-                aim)));
+                aim,
+                unsure)));
     }
 
     // its speeds are those of travel: taken as a joint's they would be wrong by the limb's length

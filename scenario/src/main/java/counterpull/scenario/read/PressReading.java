@@ -9,6 +9,7 @@ import counterpull.scenario.content.Exercise;
 import counterpull.scenario.content.Loaded;
 import counterpull.scenario.content.Machine;
 import counterpull.scenario.content.Room;
+import counterpull.scenario.content.Unsure;
 import counterpull.scenario.fields.Fields;
 import counterpull.scenario.problem.Problems;
 import java.util.Optional;
@@ -27,20 +28,21 @@ final class PressReading {
         Optional<Tempo> tempo = TempoReader.read(top);
         Optional<TargetReader.Found> target = TargetReader.read(top);
         Optional<Bounds> bounds = LimitsReader.read(top);
+        Unsure unsure = UnsureReader.ofPress(top, room.map(Room::pieces));
         if (top.isSound()) {
             new OnHand(problems, top.place("resists"))
                     .check(loaded.orElseThrow(), room.orElseThrow(), machine.orElseThrow(), bounds.orElseThrow());
         }
         return top.built(() -> built(
                 new Who(about, client.orElseThrow(), machine.orElseThrow(), exercise.orElseThrow()),
-                new How(loaded.orElseThrow(), tempo.orElseThrow(), room.orElseThrow()),
+                new How(loaded.orElseThrow(), tempo.orElseThrow(), room.orElseThrow(), unsure),
                 target.orElseThrow(),
                 bounds.orElseThrow()));
     }
 
     private record Who(Optional<About> about, Client client, Machine machine, Exercise exercise) {}
 
-    private record How(Loaded loaded, Tempo tempo, Room room) {}
+    private record How(Loaded loaded, Tempo tempo, Room room, Unsure unsure) {}
 
     private static PressScenario built(Who who, How how, TargetReader.Found target, Bounds bounds) {
         PressScenario scenario = new PressScenario(
@@ -51,7 +53,8 @@ final class PressReading {
                 how.loaded(),
                 how.tempo(),
                 new PressScenario.Wanted(target.target(), target.plan(), bounds),
-                how.room());
+                how.room(),
+                how.unsure());
         // what the engine would refuse is refused now
         scenario.task();
         scenario.goal();

@@ -46,12 +46,14 @@ public final class ScenarioWriter {
         if (!scenario.room().equals(Room.empty())) {
             out.put("kit", RoomWriter.kit(scenario.room()));
         }
+        UnsureWriter.write(scenario.unsure(), out);
     }
 
     private static void exercise(ExerciseScenario scenario, Out out) {
         DoingWriter.write(scenario.doing(), out);
         out.put("tempo", TempoWriter.tempo(scenario.tempo()));
         WantedWriter.aim(scenario.aim(), out);
+        UnsureWriter.write(scenario.unsure(), out);
     }
 
     private static String text(Out out) {

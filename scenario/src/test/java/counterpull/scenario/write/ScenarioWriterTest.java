@@ -14,6 +14,7 @@ import counterpull.scenario.Scenario;
 import counterpull.scenario.content.Exercise;
 import counterpull.scenario.content.Loaded;
 import counterpull.scenario.content.Room;
+import counterpull.scenario.content.Unsure;
 import counterpull.scenario.tree.Source;
 import java.util.List;
 import java.util.Random;
@@ -78,7 +79,8 @@ class ScenarioWriterTest {
                 base.loaded(),
                 tempo,
                 base.wanted(),
-                base.room());
+                base.room(),
+                base.unsure());
     }
 
     @Test
@@ -92,7 +94,8 @@ class ScenarioWriterTest {
                 Loaded.nothing(),
                 base.tempo(),
                 base.wanted(),
-                Room.empty());
+                Room.empty(),
+                Unsure.nothing());
         assertThat(Files.read(List.of(Source.of("a.json", ScenarioWriter.json(bare)))))
                 .isEqualTo(bare);
     }
