@@ -41,11 +41,14 @@ class StrengthCurveContractTest {
         // Hip flexion has no strength left at the high end of its angles: nothing there can be bent.
         double end = given.known(given.angles().high(), 0) ? given.angles().high() + 0.4 : middle + 0.1;
         IsometricTest beyond = new IsometricTest(end, 0.5 * given.peak(), 0.08);
+        IsometricTest floor = IsometricTest.atLeast(middle - 0.1, 1.4 * given.held(middle - 0.1), 0.1);
         return List.of(
                 BentCurve.of(given, List.of()),
                 BentCurve.of(given, List.of(weak)),
                 BentCurve.of(given, List.of(weak, weak, weak, strong)),
-                BentCurve.of(given, List.of(strong, weak, beyond)));
+                BentCurve.of(given, List.of(strong, weak, beyond)),
+                BentCurve.of(given, List.of(weak, floor)),
+                BentCurve.of(given, List.of(floor, floor, beyond)));
     }
 
     private static double[] angles(StrengthCurve curve) {

@@ -45,8 +45,8 @@ public final class Shapes {
             new Shape("ranges", Stream.of(Joint.values()).map(Words::angle).toList());
     public static final Shape JOINT_RANGE = Shape.of("joint range", "bottom", "top", "pain free");
     public static final Shape FROM_TO = Shape.of("from and to", "from", "to");
-    public static final Shape TEST =
-            Shape.of("strength test", "action", "angle", "torque", "force", "lever", "limb weight", "with", "spread");
+    public static final Shape TEST = Shape.of(
+            "strength test", "action", "angle", "torque", "force", "lever", "limb weight", "with", "spread", "ended");
     public static final Shape CURVE = Shape.of("strength curve", "action", "points", "flat", "from", "to", "spread");
     public static final Shape CURVE_POINT = Shape.of("point of a strength curve", "angle", "torque");
 

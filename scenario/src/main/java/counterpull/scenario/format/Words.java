@@ -15,6 +15,7 @@ import counterpull.engine.motion.Flowing.Turn;
 import counterpull.engine.motion.Ride;
 import counterpull.engine.profile.Push.BodyPoint;
 import counterpull.engine.strength.Tester;
+import counterpull.scenario.content.Ended;
 import counterpull.scenario.content.Exercise.Using;
 import counterpull.scenario.content.Machine.PlatesGoOn;
 import counterpull.scenario.fields.Choices;
@@ -26,6 +27,7 @@ public final class Words {
     public static final Choices<SegmentTable> TABLE = Choices.of(Words::table, new DempsterWinter(), new DeLeva1996());
     public static final Choices<Action> ACTION = Choices.of(Action::words, Action.values());
     public static final Choices<Tester> TESTER = Choices.of(Words::tester, Tester.values());
+    public static final Choices<Ended> ENDED = Choices.of(Ended::words, Ended.values());
     public static final Choices<Ride> RIDE = Choices.of(Words::lower, Ride.values());
     public static final Choices<Integer> TAPE =
             Choices.of(sense -> sense > 0 ? "rises with distance" : "falls with distance", 1, -1);

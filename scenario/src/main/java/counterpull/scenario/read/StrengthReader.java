@@ -12,6 +12,7 @@ import static counterpull.scenario.format.Measures.UP_TO_A_HUNDRED;
 import counterpull.engine.body.Action;
 import counterpull.engine.strength.IsometricTest;
 import counterpull.engine.strength.Tester;
+import counterpull.scenario.content.Ended;
 import counterpull.scenario.content.OwnCurve;
 import counterpull.scenario.content.OwnCurve.Point;
 import counterpull.scenario.content.OwnStrength;
@@ -51,7 +52,9 @@ final class StrengthReader {
         double torque = torque(fields);
         Tester with = fields.choice("with", Words.TESTER);
         double spread = fields.orElse("spread", SPREAD, with.relativeSd(action));
-        return fields.built(() -> new StrengthTest(action, with, new IsometricTest(angle, torque, spread)));
+        Ended ended = fields.optionalChoice("ended", Words.ENDED).orElse(Ended.REACHED);
+        return fields.built(
+                () -> new StrengthTest(action, with, ended, new IsometricTest(angle, torque, spread, ended.meaning())));
     }
 
     /** The torque, or force × lever + what the limb's own weight took off the reading, N·m. */

@@ -6,6 +6,7 @@ import counterpull.engine.body.Joint;
 import counterpull.engine.motion.WorkingRange;
 import counterpull.scenario.content.Client;
 import counterpull.scenario.content.ClientLimb;
+import counterpull.scenario.content.Ended;
 import counterpull.scenario.content.OwnCurve;
 import counterpull.scenario.content.OwnStrength;
 import counterpull.scenario.content.StrengthTest;
@@ -96,12 +97,13 @@ final class PersonWriter {
     }
 
     private static Out test(StrengthTest test) {
-        return new Out()
+        Out out = new Out()
                 .put("action", Words.ACTION.word(test.action()))
                 .put("angle", test.test().angle(), Dimension.ANGLE)
                 .put("torque", test.test().torque(), Dimension.TORQUE)
                 .put("with", Words.TESTER.word(test.with()))
                 .put("spread", test.test().relativeSd(), Dimension.RATIO);
+        return test.ended() == Ended.REACHED ? out : out.put("ended", Words.ENDED.word(test.ended()));
     }
 
     private static Out curve(OwnCurve curve) {

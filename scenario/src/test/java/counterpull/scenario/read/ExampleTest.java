@@ -46,6 +46,7 @@ class ExampleTest {
                         Words.SEX,
                         Words.TABLE,
                         Words.TESTER,
+                        Words.ENDED,
                         Words.RIDE,
                         Words.TAPE,
                         Words.RUN,

@@ -102,6 +102,7 @@ class SchemaTest {
                 Map.entry("person/segment table", Words.TABLE),
                 Map.entry("strength test/action", Words.ACTION),
                 Map.entry("strength test/with", Words.TESTER),
+                Map.entry("strength test/ended", Words.ENDED),
                 Map.entry("machine/rides", Words.RIDE),
                 Map.entry("machine/tape", Words.TAPE),
                 Map.entry("machine/plates go on", Words.PLATES_GO_ON),
