@@ -28,33 +28,25 @@ public final class Fit {
 
     /** One parameter; its interval is that of the fit without limits, cut off at the limit. */
     public Estimate estimate(int parameter) {
-        double half = quantile() * free.standardError(parameter);
+        double[] slope = new double[inside.at.length];
+        slope[parameter] = 1;
+        Spread spread = spread(slope, free);
         double limit = of.lowest(parameter);
-        double value = inside.at[parameter];
-        Estimate.Standing standing = held[parameter] ? Estimate.Standing.AT_LIMIT : Estimate.Standing.FREE;
+        double middle = free.at[parameter];
         return new Estimate(
-                value,
-                free.standardError(parameter),
-                Math.max(limit, free.at[parameter] - half),
-                Math.max(limit, free.at[parameter] + half),
-                standing);
+                inside.at[parameter],
+                spread.error(),
+                Math.max(limit, middle - spread.half()),
+                Math.max(limit, middle + spread.half()),
+                held[parameter] ? Estimate.Standing.AT_LIMIT : Estimate.Standing.FREE);
     }
 
     /** Anything that follows from the parameters, by its slopes (the delta method); around the value inside the limits. */
     public Estimate estimate(ToDoubleFunction<double[]> function) {
-        double error = Math.sqrt(Math.max(0, variance(function, inside)));
-        return Estimate.student(function.applyAsDouble(inside.at), error, inside.degreesOfFreedom);
-    }
-
-    private double variance(ToDoubleFunction<double[]> function, Solution around) {
-        double variance = 0;
-        double[] slope = slope(function, around.at);
-        for (int i = 0; i < slope.length; i++) {
-            for (int k = 0; k < slope.length; k++) {
-                variance += slope[i] * around.covariance.getEntry(i, k) * slope[k];
-            }
-        }
-        return variance;
+        double value = function.applyAsDouble(inside.at);
+        Spread spread = spread(slope(function, inside.at), inside);
+        return new Estimate(
+                value, spread.error(), value - spread.half(), value + spread.half(), Estimate.Standing.FREE);
     }
 
     /**
@@ -64,14 +56,38 @@ public final class Fit {
     public Estimate freely(ToDoubleFunction<double[]> function) {
         double value = function.applyAsDouble(inside.at);
         double middle = function.applyAsDouble(free.at);
-        double error = Math.sqrt(Math.max(0, variance(function, free)));
-        double half = quantile() * error;
+        Spread spread = spread(slope(function, free.at), free);
         return new Estimate(
                 value,
-                error,
-                Math.min(value, middle - half),
-                Math.max(value, middle + half),
+                spread.error(),
+                Math.min(value, middle - spread.half()),
+                Math.max(value, middle + spread.half()),
                 free() < inside.at.length ? Estimate.Standing.AT_LIMIT : Estimate.Standing.FREE);
+    }
+
+    private record Spread(double error, double half) {}
+
+    /**
+     * Of what is known beforehand the uncertainty is certain, of the scatter it is not: each share with its own quantile, squares added.
+     * The formula of Welch and Satterthwaite (JCGM 100:2008, G.4) gave too narrow intervals for three or four readings.
+     */
+    private Spread spread(double[] slope, Solution around) {
+        double variance = 0;
+        double known = 0;
+        for (int i = 0; i < slope.length; i++) {
+            double row = 0;
+            for (int k = 0; k < slope.length; k++) {
+                row += around.covariance.getEntry(i, k) * slope[k];
+            }
+            variance += slope[i] * row;
+            known += row * row / (of.knownSd(i) * of.knownSd(i));
+        }
+        double error = Math.sqrt(Math.max(0, variance));
+        double normal = Student.TWO_SIDED_95;
+        double student = Student.twoSided95(around.degreesOfFreedom);
+        double share = Math.min(known, Math.max(0, variance));
+        double half = Math.sqrt(student * student * (Math.max(0, variance) - share) + normal * normal * share);
+        return new Spread(error, half);
     }
 
     private double[] slope(ToDoubleFunction<double[]> function, double[] from) {

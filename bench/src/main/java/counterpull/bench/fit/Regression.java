@@ -12,7 +12,7 @@ import java.util.Arrays;
  * treatment of limits is ours.
  */
 public final class Regression {
-    private static final int ENOUGH = 1000;
+    static final int ENOUGH = 1000;
 
     private final Model model;
     private final double[] measured;
@@ -102,7 +102,10 @@ public final class Regression {
         return new Regression(model, of, noise, steps);
     }
 
-    /** The same, given up as unsettled after so many steps (1000 unless stated). */
+    /**
+     * The same, stopped at the best place found after so many steps, fewer than 1000: for trials and for readings left out. Unless this is
+     * asked for, a fit that has not settled after 1000 steps is refused.
+     */
     public Regression within(int mostSteps) {
         double[][] of = {measured, spread, start, lowest, known, knownSd};
         return new Regression(model, of, noise, mostSteps);
