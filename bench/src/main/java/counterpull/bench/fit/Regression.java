@@ -13,7 +13,7 @@ import java.util.Arrays;
  * Gauss–Newton covariance (JᵀWJ)⁻¹σ², as in any handbook of regression; the treatment of limits is ours.
  */
 public final class Regression {
-    private static final int ENOUGH = 1000;
+    static final int ENOUGH = 1000;
 
     private final Model model;
     private final double[] measured;
@@ -112,7 +112,10 @@ public final class Regression {
         return new Regression(model, of, noise, steps);
     }
 
-    /** The same, given up as unsettled after so many steps (1000 unless stated). */
+    /**
+     * The same, stopped at the best place found after so many steps, fewer than 1000: for trials and for readings left out. Unless this is
+     * asked for, a fit that has not settled after 1000 steps is refused.
+     */
     public Regression within(int mostSteps) {
         double[][] of = {measured, spread, start, lowest, known, knownSd, knownDegrees};
         return new Regression(model, of, noise, mostSteps);

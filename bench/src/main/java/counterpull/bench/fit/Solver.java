@@ -9,6 +9,7 @@ import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.QRDecomposition;
 import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.linear.RealVector;
+import org.hipparchus.optim.LocalizedOptimFormats;
 import org.hipparchus.optim.nonlinear.vector.leastsquares.LeastSquaresBuilder;
 import org.hipparchus.optim.nonlinear.vector.leastsquares.LevenbergMarquardtOptimizer;
 import org.hipparchus.util.Pair;
@@ -34,6 +35,8 @@ final class Solver {
     private final int readings;
     private final int parameters;
     private final boolean[] held;
+    private double[] nearest;
+    private double least;
 
     Solver(Regression of) {
         this.of = of;
@@ -132,6 +135,7 @@ final class Solver {
 
     private double[] optimum(double[] start, double noise) {
         double sd = noise > 0 ? noise : 1e-300;
+        least = Double.POSITIVE_INFINITY;
         try {
             return new LevenbergMarquardtOptimizer(FIRST_STEP, SETTLED, SETTLED, SETTLED, RANK)
                     .optimize(new LeastSquaresBuilder()
@@ -145,6 +149,9 @@ final class Solver {
                     .getPoint()
                     .toArray();
         } catch (MathRuntimeException failed) {
+            if (cannotBeBettered(failed) || of.steps() < Regression.ENOUGH) {
+                return nearest;
+            }
             throw new Refusal(
                     Fault.OUTSIDE_LIMITS,
                     "steps of the fit",
@@ -155,9 +162,24 @@ final class Solver {
         }
     }
 
+    /** Steps that change nothing any more are an answer, not a failure: exact readings end so. */
+    private static boolean cannotBeBettered(MathRuntimeException failed) {
+        return failed.getSpecifier() == LocalizedOptimFormats.TOO_SMALL_COST_RELATIVE_TOLERANCE
+                || failed.getSpecifier() == LocalizedOptimFormats.TOO_SMALL_PARAMETERS_RELATIVE_TOLERANCE
+                || failed.getSpecifier() == LocalizedOptimFormats.TOO_SMALL_ORTHOGONALITY_TOLERANCE;
+    }
+
     private Pair<RealVector, RealMatrix> linearised(double[] at, double noise) {
-        return new Pair<>(
-                new ArrayRealVector(rows(at, noise), false), new Array2DRowRealMatrix(slopes(at, noise), false));
+        double[] rows = rows(at, noise);
+        double cost = 0;
+        for (double row : rows) {
+            cost += row * row;
+        }
+        if (cost < least) {
+            least = cost;
+            nearest = at.clone();
+        }
+        return new Pair<>(new ArrayRealVector(rows, false), new Array2DRowRealMatrix(slopes(at, noise), false));
     }
 
     private double[] rows(double[] at, double noise) {

@@ -1,0 +1,46 @@
+package counterpull.bench.tubing;
+
+import counterpull.bench.Estimate;
+import counterpull.bench.fit.Fit;
+import counterpull.engine.elastic.ElasticLaw;
+import java.util.List;
+
+/**
+ * A family of closed laws to be fitted, of one strand: force N from stretch λ and a few numbers. The formula is continued below λ = 1, so
+ * that an uncertain natural length has a slope there. Constants are forces (the law's own times the cross-section).
+ */
+sealed interface Shape permits LinearShape, TwoConstantShape, OgdenShape {
+    Family family();
+
+    int parameters();
+
+    double force(double[] at, double stretch);
+
+    /** dT/dλ. */
+    double rise(double[] at, double stretch);
+
+    /** dT/d(each parameter). */
+    void slopes(double[] at, double stretch, double[] into);
+
+    /** Where to begin, best first; at least one. */
+    List<double[]> starts(Sample sample);
+
+    /** Whether a parameter cannot be negative. */
+    boolean notNegative(int parameter);
+
+    /** The engine's law for an area, m². */
+    ElasticLaw law(double[] at, double area);
+
+    /** The law's own constants: forces divided by the area. */
+    List<Constant> constants(ClosedFit fit, Area area);
+
+    /** One term's share that is nothing, or an exponent that runs off; empty where the law can be used. */
+    default String misfit(Fit fit) {
+        return "";
+    }
+
+    /** A force or a stress. */
+    static Constant constant(String symbol, Estimate newtons, Area area) {
+        return new Constant(symbol, newtons.times(1 / area.squareMetres()), area.kind());
+    }
+}
