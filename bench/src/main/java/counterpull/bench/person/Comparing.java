@@ -37,8 +37,10 @@ public final class Comparing {
         Answer<Comparison> answer = ratio(now, before, what);
         List<Remark> remarks = new ArrayList<>();
         if (before.of().way().tester() != now.of().way().tester()) {
-            remarks.add(Remark.doubts("another-way", what + ": tested in another way than the last time; instruments differ by up to"
-                    + " 16 % on the same people, and that is in no interval here"));
+            remarks.add(Remark.doubts(
+                    "another-way",
+                    what + ": tested in another way than the last time; instruments differ by up to"
+                            + " 16 % on the same people, and that is in no interval here"));
         }
         answer.result().ifPresent(found -> remarks.add(said(found, now)));
         return answer.with(remarks);
@@ -64,17 +66,21 @@ public final class Comparing {
     private Answer<Comparison> ratio(StrengthResult one, StrengthResult other, String what) {
         List<Remark> remarks = new ArrayList<>();
         if (one.of().subject().action() != other.of().subject().action()) {
-            remarks.add(Remark.refuses("other-action", what + ": " + one.of().subject().words() + " cannot be laid beside "
-                    + other.of().subject().words()));
+            remarks.add(Remark.refuses(
+                    "other-action",
+                    what + ": " + one.of().subject().words() + " cannot be laid beside "
+                            + other.of().subject().words()));
         }
         if (one.floorOnly() || other.floorOnly()) {
             StrengthResult floor = one.floorOnly() ? one : other;
             remarks.add(Remark.refuses("floor-compared", what + ": the test at ")
                     .then(floor.of().subject().angle(), Kind.ANGLE)
-                    .then(" (" + floor.of().subject().side().words() + ") was stopped before the most, and what is only a floor is neither more nor less than"
+                    .then(" (" + floor.of().subject().side().words()
+                            + ") was stopped before the most, and what is only a floor is neither more nor less than"
                             + " anything"));
         }
-        boolean same = Math.abs(one.of().subject().angle() - other.of().subject().angle()) <= ONE_ANGLE;
+        boolean same =
+                Math.abs(one.of().subject().angle() - other.of().subject().angle()) <= ONE_ANGLE;
         if (!same && (shape.isEmpty() || !carries(one, other))) {
             remarks.add(Remark.refuses("angles-differ", what + ": tested at ")
                     .then(one.of().subject().angle(), Kind.ANGLE)
@@ -88,15 +94,20 @@ public final class Comparing {
         if (same) {
             return Answer.of(of(one, other, 1, 0), List.of());
         }
-        return Answer.of(byCurve(one, other), List.of(Remark.note("compared-by-curve", what + ": tested at ")
-                .then(one.of().subject().angle(), Kind.ANGLE)
-                .then(" and at ")
-                .then(other.of().subject().angle(), Kind.ANGLE)
-                .then("; the second is carried to the first by the published curve, and the interval is wider for it")));
+        return Answer.of(
+                byCurve(one, other),
+                List.of(
+                        Remark.note("compared-by-curve", what + ": tested at ")
+                                .then(one.of().subject().angle(), Kind.ANGLE)
+                                .then(" and at ")
+                                .then(other.of().subject().angle(), Kind.ANGLE)
+                                .then(
+                                        "; the second is carried to the first by the published curve, and the interval is wider for it")));
     }
 
     private boolean carries(StrengthResult one, StrengthResult other) {
-        return shape.get().known(one.of().subject().angle(), 0) && shape.get().known(other.of().subject().angle(), 0);
+        return shape.get().known(one.of().subject().angle(), 0)
+                && shape.get().known(other.of().subject().angle(), 0);
     }
 
     private Comparison byCurve(StrengthResult one, StrengthResult other) {

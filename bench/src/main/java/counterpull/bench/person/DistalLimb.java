@@ -28,7 +28,8 @@ final class DistalLimb {
     /** Farthest from the joint that a pad can lie, m. */
     double reach() {
         return switch (joint) {
-            case HIP, HIP_SIDEWAYS -> length(BodyLength.THIGH) + length(BodyLength.SHANK) + length(BodyLength.ANKLE_HEIGHT);
+            case HIP, HIP_SIDEWAYS ->
+                length(BodyLength.THIGH) + length(BodyLength.SHANK) + length(BodyLength.ANKLE_HEIGHT);
             case KNEE -> length(BodyLength.SHANK) + length(BodyLength.ANKLE_HEIGHT);
             case ANKLE -> length(BodyLength.FOOT) - length(BodyLength.ANKLE_FROM_HEEL);
             case SHOULDER, SHOULDER_SIDEWAYS -> length(BodyLength.UPPER_ARM) + forearmAndHand();

@@ -23,8 +23,11 @@ public final class Exchanged {
         boolean moved = apart(now.left, before.left) > MOVED && apart(now.right, before.right) > MOVED;
         boolean crossed = apart(now.left, before.right) < ALIKE && apart(now.right, before.left) < ALIKE;
         return moved && crossed
-                ? List.of(Remark.doubts("sides-exchanged", what
-                        + ": left now has what right had at the last visit, and right what left had. Were the sides exchanged?"))
+                ? List.of(
+                        Remark.doubts(
+                                "sides-exchanged",
+                                what
+                                        + ": left now has what right had at the last visit, and right what left had. Were the sides exchanged?"))
                 : List.of();
     }
 

@@ -115,11 +115,13 @@ public record RangeBench(Which which, AngleGauge with, List<Double> readings) {
             int farthest = farthest();
             double apart = Math.abs(readings.get(farthest) - readings.get(0));
             if (apart >= APART) {
-                remarks.add(Remark.refuses("readings-far-apart", reading(farthest) + " is ")
-                        .then(readings.get(farthest), Kind.ANGLE)
-                        .then(" and the first ")
-                        .then(readings.get(0), Kind.ANGLE)
-                        .then(": they are not of one end. Was it the same joint and side, and zero where the limb is straight?"));
+                remarks.add(
+                        Remark.refuses("readings-far-apart", reading(farthest) + " is ")
+                                .then(readings.get(farthest), Kind.ANGLE)
+                                .then(" and the first ")
+                                .then(readings.get(0), Kind.ANGLE)
+                                .then(
+                                        ": they are not of one end. Was it the same joint and side, and zero where the limb is straight?"));
             }
         }
         return remarks;
@@ -128,7 +130,8 @@ public record RangeBench(Which which, AngleGauge with, List<Double> readings) {
     private int farthest() {
         int found = 0;
         for (int i = 1; i < readings.size(); i++) {
-            boolean farther = Math.abs(readings.get(i) - readings.get(0)) > Math.abs(readings.get(found) - readings.get(0));
+            boolean farther =
+                    Math.abs(readings.get(i) - readings.get(0)) > Math.abs(readings.get(found) - readings.get(0));
             found = farther ? i : found;
         }
         return found;
@@ -137,7 +140,8 @@ public record RangeBench(Which which, AngleGauge with, List<Double> readings) {
     private List<Remark> notes(Scatter scatter) {
         List<Remark> remarks = new ArrayList<>();
         if (!scatter.repeated()) {
-            remarks.add(Remark.note("one-reading", which.words() + ": read once; a second reading, from anew, shows a slip"));
+            remarks.add(Remark.note(
+                    "one-reading", which.words() + ": read once; a second reading, from anew, shows a slip"));
         }
         int farthest = farthest();
         if (Math.abs(readings.get(farthest) - readings.get(0)) > RESTLESS) {

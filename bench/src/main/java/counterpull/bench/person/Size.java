@@ -28,7 +28,10 @@ public record Size(double stature, double mass) {
                     .then(mass, Kind.MASS)
                     .then(" at a stature of ")
                     .then(stature, Kind.LENGTH)
-                    .then(pounds ? " is rare: were pounds written as kilograms?" : " is hardly possible: check both and their units"));
+                    .then(
+                            pounds
+                                    ? " is rare: were pounds written as kilograms?"
+                                    : " is hardly possible: check both and their units"));
         }
         return remarks;
     }

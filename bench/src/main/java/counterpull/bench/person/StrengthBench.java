@@ -99,7 +99,8 @@ public record StrengthBench(Subject subject, List<Effort> efforts, Setting setti
         }
         Scatter scatter =
                 reached.isEmpty() ? new Scatter(0, Math.log(highestStopped), Double.NaN) : Scatter.of(reached);
-        LogEstimate torque = new LogEstimate(Math.exp(scatter.mean()), budget(Math.exp(scatter.mean()), weightSd, scatter));
+        LogEstimate torque =
+                new LogEstimate(Math.exp(scatter.mean()), budget(Math.exp(scatter.mean()), weightSd, scatter));
         StrengthResult.Efforts summary = new StrengthResult.Efforts(torques, scatter, weight);
         return new StrengthResult(this, summary, torque, tests(torque, scatter, highestStopped, weightSd));
     }
@@ -116,7 +117,8 @@ public record StrengthBench(Subject subject, List<Effort> efforts, Setting setti
         List<IsometricTest> tests = new ArrayList<>();
         boolean floorOnly = reached.count() == 0;
         if (!floorOnly) {
-            tests.add(new IsometricTest(subject.angle, torque.value(), atMostAll(torque.budget().sd())));
+            tests.add(new IsometricTest(
+                    subject.angle, torque.value(), atMostAll(torque.budget().sd())));
         }
         if (floorOnly || highestStopped > torque.value()) {
             double sd = budget(highestStopped, weightSd, reached.single()).sd();

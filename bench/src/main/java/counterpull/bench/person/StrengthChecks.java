@@ -130,8 +130,9 @@ final class StrengthChecks {
                         .then(torques.get(i) - weight, Kind.TORQUE)
                         .then(" and the limb's weight alone makes ")
                         .then(-weight, Kind.TORQUE)
-                        .then(" of it: nothing is left. Check how the limb lay, or whether the scale was set to zero with"
-                                + " the limb on it"));
+                        .then(
+                                " of it: nothing is left. Check how the limb lay, or whether the scale was set to zero with"
+                                        + " the limb on it"));
             }
         }
         return remarks;
@@ -159,11 +160,13 @@ final class StrengthChecks {
             double torque = result.efforts().torques().get(i);
             Ended ended = bench.efforts().get(i).ended();
             if (!ended.reached() && torque > result.log().value()) {
-                remarks.add(Remark.doubts("stopped-above-reached", effort(i) + " " + ended.words() + " at ")
-                        .then(torque, Kind.TORQUE)
-                        .then(", above the ")
-                        .then(result.log().value(), Kind.TORQUE)
-                        .then(" of those that reached the most: they were not the most. It counts as a floor beside them"));
+                remarks.add(
+                        Remark.doubts("stopped-above-reached", effort(i) + " " + ended.words() + " at ")
+                                .then(torque, Kind.TORQUE)
+                                .then(", above the ")
+                                .then(result.log().value(), Kind.TORQUE)
+                                .then(
+                                        " of those that reached the most: they were not the most. It counts as a floor beside them"));
             }
         }
     }
@@ -171,7 +174,8 @@ final class StrengthChecks {
     private void scatter(StrengthResult result, List<Remark> remarks) {
         Scatter reached = result.efforts().reached();
         if (reached.count() == 1) {
-            remarks.add(Remark.note("one-effort", test() + ": one effort shows no scatter; two more tell how steady it is"));
+            remarks.add(Remark.note(
+                    "one-effort", test() + ": one effort shows no scatter; two more tell how steady it is"));
         }
         if (reached.repeated() && reached.variation() > RESTLESS) {
             remarks.add(Remark.doubts("efforts-differ", test() + ": the efforts differ by ")
@@ -181,8 +185,9 @@ final class StrengthChecks {
                     .then(" that one session usually shows: rest longer, and do not count one that was held back"));
         }
         if (rising(result)) {
-            remarks.add(Remark.note("still-rising", test() + ": every effort was stronger than the one before; another may be"
-                    + " stronger still"));
+            remarks.add(Remark.note(
+                    "still-rising",
+                    test() + ": every effort was stronger than the one before; another may be" + " stronger still"));
         }
     }
 
@@ -200,8 +205,9 @@ final class StrengthChecks {
         if (off > OBLIQUE_PULL && off <= STEEPEST_PULL) {
             remarks.add(Remark.doubts("pull-oblique", test() + ": the pull lies ")
                     .then(off, Kind.ANGLE)
-                    .then(" off square, and every degree that this is wrong moves the torque: anchor the strap square to the"
-                            + " limb"));
+                    .then(
+                            " off square, and every degree that this is wrong moves the torque: anchor the strap square to the"
+                                    + " limb"));
         }
     }
 
@@ -213,8 +219,9 @@ final class StrengthChecks {
                         .then(effort.force(), Kind.FORCE)
                         .then("; above about ")
                         .then(SURE_BY_HAND, Kind.FORCE)
-                        .then(" it takes a strong tester to hold. If the person moved the hand, write that it overpowered the"
-                                + " tester; a strap holds more"));
+                        .then(
+                                " it takes a strong tester to hold. If the person moved the hand, write that it overpowered the"
+                                        + " tester; a strap holds more"));
                 return;
             }
         }
@@ -255,7 +262,9 @@ final class StrengthChecks {
     private static String hint(double factor) {
         String unit = factor > 5.5
                 ? ": were kilograms written as newtons?"
-                : factor > UNLIKE ? ": were pounds written as newtons?" : ": was a newton written as a kilogram or a pound?";
+                : factor > UNLIKE
+                        ? ": were pounds written as newtons?"
+                        : ": was a newton written as a kilogram or a pound?";
         return unit + " Check the pad's distance too";
     }
 }

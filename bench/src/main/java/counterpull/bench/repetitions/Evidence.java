@@ -36,7 +36,9 @@ final class Evidence {
                 Contest.settle(places.stream().map(Evidence::pair).toList(), seen);
         List<JointEvidence> joints = new ArrayList<>();
         for (int g = 0; g < settled.size(); g++) {
-            double chance = settled.get(g).stream().mapToDouble(Contest.Posterior::limiting).sum();
+            double chance = settled.get(g).stream()
+                    .mapToDouble(Contest.Posterior::limiting)
+                    .sum();
             for (int i = 0; i < settled.get(g).size(); i++) {
                 joints.add(joint(places.get(g).get(i), settled.get(g).get(i), chance));
             }

@@ -30,8 +30,10 @@ final class Places {
         for (LimbProfile limb : profile.limbs()) {
             if (gaveOut.isEmpty() || gaveOut.get() == limb.side()) {
                 for (Joint joint : limb.joints()) {
-                    for (HardestPlace place : HardestPlace.of(limb, joint, profile.positions()).values()) {
-                        found.computeIfAbsent(place.action(), action -> new ArrayList<>()).add(place);
+                    for (HardestPlace place :
+                            HardestPlace.of(limb, joint, profile.positions()).values()) {
+                        found.computeIfAbsent(place.action(), action -> new ArrayList<>())
+                                .add(place);
                         most = Math.max(most, place.effort());
                     }
                 }

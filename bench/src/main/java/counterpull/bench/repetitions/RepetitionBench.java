@@ -29,8 +29,7 @@ import java.util.Optional;
  * @param end how the set ended
  * @param gaveOut the side that gave out, where that was seen; empty where both may have
  */
-public record RepetitionBench(
-        Profile profile, ShareOfMaximum relation, int done, SetEnd end, Optional<Side> gaveOut) {
+public record RepetitionBench(Profile profile, ShareOfMaximum relation, int done, SetEnd end, Optional<Side> gaveOut) {
     /** Most repetitions that are left to call: beyond it people guess. */
     public static final int MOST_LEFT = 6;
 
@@ -63,12 +62,13 @@ public record RepetitionBench(
     private List<Remark> ofReadings() {
         List<Remark> remarks = new ArrayList<>();
         if (done < 1 || done > MOST_DONE) {
-            remarks.add(Remark.refuses("repetitions-outside", "repetitions done: ")
-                    .then(done, Kind.COUNT)
-                    .then(
-                            done < 1
-                                    ? ", and a set has one at least"
-                                    : ", more than the 20 up to which they say anything of strength: use a heavier setup"));
+            remarks.add(
+                    Remark.refuses("repetitions-outside", "repetitions done: ")
+                            .then(done, Kind.COUNT)
+                            .then(
+                                    done < 1
+                                            ? ", and a set has one at least"
+                                            : ", more than the 20 up to which they say anything of strength: use a heavier setup"));
         }
         if (end instanceof SetEnd.Called called && (called.left() < 0 || called.left() > MOST_LEFT)) {
             remarks.add(Remark.refuses("reserve-outside", "repetitions left: ")
@@ -114,9 +114,11 @@ public record RepetitionBench(
                     .then(result.toFailure().mean(), Kind.NUMBER)
                     .then(" repetitions, past the 20 up to which they say anything: they count as a floor"));
         } else if (result.toFailure().mean() > LOUD) {
-            remarks.add(Remark.doubts("many-repetitions", "failure would have come after ")
-                    .then(result.toFailure().mean(), Kind.NUMBER)
-                    .then(" repetitions: people differ widely there. A heavier setup that leaves 12 or fewer says more"));
+            remarks.add(
+                    Remark.doubts("many-repetitions", "failure would have come after ")
+                            .then(result.toFailure().mean(), Kind.NUMBER)
+                            .then(
+                                    " repetitions: people differ widely there. A heavier setup that leaves 12 or fewer says more"));
         }
         remarks.add(Remark.note("rough", "repetitions are a rough measure: one standard deviation of what they say is ")
                 .then(half, Kind.SHARE)

@@ -27,8 +27,10 @@ class ContestCrosscheckTest {
 
     @Test
     void oneJointClearlyHardest() {
-        agrees(List.of(new Pair(List.of(side(0.9, 0.25)), 0), new Pair(List.of(side(0.3, 0.25)), 0)),
-                new Sighting.Near(Math.log(0.7), 0.15), 12);
+        agrees(
+                List.of(new Pair(List.of(side(0.9, 0.25)), 0), new Pair(List.of(side(0.3, 0.25)), 0)),
+                new Sighting.Near(Math.log(0.7), 0.15),
+                12);
     }
 
     @Test
@@ -43,8 +45,10 @@ class ContestCrosscheckTest {
 
     @Test
     void aSidedTestLeavesTheOtherSideOpen() {
-        agrees(List.of(new Pair(List.of(side(0.6, 0.05), side(0.6, 0.25)), 0.0)),
-                new Sighting.Near(Math.log(0.7), 0.17), 15);
+        agrees(
+                List.of(new Pair(List.of(side(0.6, 0.05), side(0.6, 0.25)), 0.0)),
+                new Sighting.Near(Math.log(0.7), 0.17),
+                15);
     }
 
     private static void agrees(List<Pair> pairs, Sighting seen, long seed) {
@@ -61,7 +65,9 @@ class ContestCrosscheckTest {
                         .isCloseTo(drawn.mean(g, i), within(5 * error));
                 assertThat(posterior.variance())
                         .as("variance of %d.%d: five of about √2 variance/√draws", g, i)
-                        .isCloseTo(drawn.variance(g, i), within(5 * 2 * posterior.variance() / Math.sqrt(drawn.effective())));
+                        .isCloseTo(
+                                drawn.variance(g, i),
+                                within(5 * 2 * posterior.variance() / Math.sqrt(drawn.effective())));
                 assertThat(posterior.limiting())
                         .as("chance of %d.%d: five times at most ½/√draws", g, i)
                         .isCloseTo(drawn.limiting(g, i), within(2.5 / Math.sqrt(drawn.effective())));
@@ -162,10 +168,16 @@ class ContestCrosscheckTest {
     @Test
     void twoSidesAlikeAreOne() {
         Sighting seen = new Sighting.Near(-0.3, 0.2);
-        Contest.Posterior one = Contest.settle(List.of(new Pair(List.of(new Contestant(-0.5, 0.25)), 0)), seen).get(0).get(0);
+        Contest.Posterior one = Contest.settle(List.of(new Pair(List.of(new Contestant(-0.5, 0.25)), 0)), seen)
+                .get(0)
+                .get(0);
         Contestant own = new Contestant(-0.5, 0.005);
-        Contest.Posterior two = Contest.settle(List.of(new Pair(List.of(own, own), 0.25)), seen).get(0).get(1);
-        assertThat(two.mean()).as("0.004 is what the larger of two 0.5 % differs by").isCloseTo(one.mean(), within(0.004));
+        Contest.Posterior two = Contest.settle(List.of(new Pair(List.of(own, own), 0.25)), seen)
+                .get(0)
+                .get(1);
+        assertThat(two.mean())
+                .as("0.004 is what the larger of two 0.5 % differs by")
+                .isCloseTo(one.mean(), within(0.004));
         assertThat(two.limiting()).isCloseTo(0.5, within(1e-9));
     }
 }

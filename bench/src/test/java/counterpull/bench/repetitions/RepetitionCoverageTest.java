@@ -42,20 +42,29 @@ class RepetitionCoverageTest {
     @ParameterizedTest
     @EnabledIfSystemProperty(named = "long", matches = "true")
     @CsvSource({
-        "UPPER_BODY, 9, 2, 22", "UPPER_BODY, 10, 4, 23", "ONE_JOINT, 5, 1, 24", "ONE_JOINT, 10, 4, 26", "LEG_PRESS, 5, 1, 27",
+        "UPPER_BODY, 9, 2, 22",
+        "UPPER_BODY, 10, 4, 23",
+        "ONE_JOINT, 5, 1, 24",
+        "ONE_JOINT, 10, 4, 26",
+        "LEG_PRESS, 5, 1, 27",
         "LEG_PRESS, 9, 2, 28"
     })
     void theLimitingJointsIntervalHoldsTheTruth(ShareOfMaximum relation, int done, int left, long seed) {
         Simulation simulation = new Simulation(relation, done, left, seed);
         double share = simulation.coverage(1);
-        assertThat(share).as("likeliest: %s, %d done, %d left", relation, done, left).isBetween(LOW, HIGH);
-        assertThat(simulation.truly).as("truly: %s, %d done, %d left", relation, done, left).isBetween(LOW, HIGH);
+        assertThat(share)
+                .as("likeliest: %s, %d done, %d left", relation, done, left)
+                .isBetween(LOW, HIGH);
+        assertThat(simulation.truly)
+                .as("truly: %s, %d done, %d left", relation, done, left)
+                .isBetween(LOW, HIGH);
     }
 
     /** The control: with the spread between people left out, far fewer intervals hold the truth. */
     @Test
     void anIntervalWithoutTheSpreadBetweenPeopleIsFound() {
-        assertThat(new Simulation(ShareOfMaximum.LEG_PRESS, 9, 2, 30).coverage(0.3)).isLessThan(LOW);
+        assertThat(new Simulation(ShareOfMaximum.LEG_PRESS, 9, 2, 30).coverage(0.3))
+                .isLessThan(LOW);
     }
 
     private static final class Simulation {
@@ -99,7 +108,8 @@ class RepetitionCoverageTest {
                 held += holds(found.get(0), scale) ? 1 : 0;
                 HardestPlace place = places.get(limiting).get(side);
                 JointEvidence true1 = found.stream()
-                        .filter(each -> each.place().action() == place.action() && each.place().limb() == place.limb())
+                        .filter(each -> each.place().action() == place.action()
+                                && each.place().limb() == place.limb())
                         .findFirst()
                         .orElseThrow();
                 heldOfTrue += holds(true1, scale) ? 1 : 0;
@@ -142,8 +152,8 @@ class RepetitionCoverageTest {
                 loaded.add(sides.stream().map(place -> scaled(place, load)).toList());
             }
             SetEnd.ToFailure toFailure = end.toFailure(done);
-            Sighting seen = new Sighting.Near(
-                    Math.log(relation.share(toFailure.mean())), believed * bench.logSd(toFailure));
+            Sighting seen =
+                    new Sighting.Near(Math.log(relation.share(toFailure.mean())), believed * bench.logSd(toFailure));
             return new Evidence(loaded, seen).joints();
         }
 
@@ -155,7 +165,8 @@ class RepetitionCoverageTest {
             for (int g = 0; g < scale.length; g++) {
                 for (int i = 0; i < scale[g].length; i++) {
                     HardestPlace place = places.get(g).get(i);
-                    if (place.action() == found.place().action() && place.limb() == found.place().limb()) {
+                    if (place.action() == found.place().action()
+                            && place.limb() == found.place().limb()) {
                         return Math.abs(scale[g][i] - found.shift()) <= Student.TWO_SIDED_95 * found.sd();
                     }
                 }
