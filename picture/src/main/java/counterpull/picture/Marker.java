@@ -10,7 +10,9 @@ public enum Marker {
     CIRCLE,
     TRIANGLE,
     DIAMOND,
-    CROSS;
+    CROSS,
+    /** An arrow upward from a foot: this or more. */
+    UP;
 
     /** The marker of a joint: hip square, knee circle, ankle triangle, shoulder diamond, elbow cross. */
     static Marker of(Joint joint) {
@@ -44,7 +46,15 @@ public enum Marker {
                 svg.line(at.plus(new Vec(-r, -r)), at.plus(new Vec(r, r)), Pen.of(ink, 1.6));
                 svg.line(at.plus(new Vec(-r, r)), at.plus(new Vec(r, -r)), Pen.of(ink, 1.6));
             }
+            case UP -> up(svg, at, r, ink);
         }
+    }
+
+    private static void up(Svg svg, Vec at, double r, Ink ink) {
+        Vec head = at.plus(new Vec(0, -4.5 * r));
+        svg.line(at.plus(new Vec(-r, 0)), at.plus(new Vec(r, 0)), Pen.of(ink, 1.8));
+        svg.line(at, head, Pen.of(ink, 1.8));
+        svg.path(polygon(head, r * 1.1, 3, -Math.PI / 2), Fill.of(ink), Pen.of(Ink.PAPER, 1));
     }
 
     private static PathData polygon(Vec at, double r, int corners, double from) {

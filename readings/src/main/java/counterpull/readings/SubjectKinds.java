@@ -1,10 +1,11 @@
 package counterpull.readings;
 
+import counterpull.readings.people.PeopleKind;
 import java.util.List;
 
 /** Every kind of thing that can be measured: a new one is a class and a line here. */
 final class SubjectKinds {
-    static final List<SubjectKind> ALL = List.of();
+    static final List<SubjectKind> ALL = List.of(new PeopleKind());
 
     private SubjectKinds() {}
 }

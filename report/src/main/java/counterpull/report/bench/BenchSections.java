@@ -2,6 +2,7 @@ package counterpull.report.bench;
 
 import counterpull.readings.Readings;
 import counterpull.readings.Subject;
+import counterpull.readings.people.PersonSubject;
 import counterpull.scenario.units.Units;
 import java.util.List;
 
@@ -15,6 +16,9 @@ public final class BenchSections {
     }
 
     private static BenchSection of(Subject subject, Units units) {
+        if (subject instanceof PersonSubject person) {
+            return new PersonSection(person, new BenchWords(units)).section();
+        }
         throw new IllegalStateException("no words for " + subject.name() + " in " + units);
     }
 }

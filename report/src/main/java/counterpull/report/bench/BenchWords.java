@@ -43,6 +43,17 @@ public final class BenchWords {
         return say(estimate.low(), kind) + " to " + say(estimate.high(), kind);
     }
 
+    /** A share as a whole percentage: "12 %". */
+    static String percent(double share) {
+        return Math.round(100 * share) + "\u2009%";
+    }
+
+    /** A share as a whole percentage with its sign: "+12 %", "−3 %". */
+    static String signed(double share) {
+        long percent = Math.round(100 * share);
+        return (percent > 0 ? "+" : percent < 0 ? "−" : "") + Math.abs(percent) + "\u2009%";
+    }
+
     /** A remark as a whole sentence. */
     public String say(Remark remark) {
         StringBuilder words = new StringBuilder();

@@ -1,0 +1,20 @@
+package counterpull.bench.repetitions;
+
+import counterpull.bench.Estimate;
+import java.util.List;
+
+/**
+ * What a set says.
+ *
+ * @param of the set
+ * @param toFailure repetitions to failure
+ * @param share of the most that can be lifted once which the setup asks, with everything that makes it uncertain; of a set that pain
+ *     ended, the most that it can be
+ * @param joints each joint action of each limb that is asked, likeliest to have limited first
+ */
+public record RepetitionResult(
+        RepetitionBench of, SetEnd.ToFailure toFailure, Estimate share, List<JointEvidence> joints) {
+    public RepetitionResult {
+        joints = List.copyOf(joints);
+    }
+}
