@@ -94,6 +94,9 @@ public record Conversion(List<Taken> taken, List<Refused> refused, List<Row> asi
             for (Wanted wanted : mapping.kind().columns()) {
                 value(wanted);
             }
+            if (refused.isEmpty() && MappingFit.open(mapping).isEmpty()) {
+                mapping.kind().lacking(values).forEach(fault -> refuse("", row.shown(), fault));
+            }
         }
 
         private void value(Wanted wanted) {
