@@ -83,7 +83,11 @@ final class RowReader {
     }
 
     private void cell(Wanted wanted, ColumnUse use, String written) {
-        if (use.unit().equals(Mapping.OPEN) || use.sign() == ColumnUse.Sign.OPEN) {
+        boolean amount = wanted.due() instanceof Due.Amount;
+        boolean fraction = amount && (written.indexOf(',') >= 0 || written.indexOf('.') >= 0);
+        boolean decimalsOpen = fraction && plan.mapping().decimals().isEmpty();
+        // what hangs on an open question is not refused: it is not read yet
+        if (decimalsOpen || use.unit().equals(Mapping.OPEN) || use.sign() == ColumnUse.Sign.OPEN) {
             return;
         }
         Due.Cell cell = wanted.due().cell(written, use, plan.decimals());
