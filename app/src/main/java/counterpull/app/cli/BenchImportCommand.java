@@ -1,5 +1,6 @@
 package counterpull.app.cli;
 
+import counterpull.readings.ReadingsReader;
 import counterpull.readings.table.Conversion;
 import counterpull.readings.table.Grid;
 import counterpull.readings.table.Mapping;
@@ -8,6 +9,8 @@ import counterpull.readings.table.MappingFit;
 import counterpull.readings.table.MappingReader;
 import counterpull.readings.table.MappingWriter;
 import counterpull.readings.table.Proposal;
+import counterpull.readings.table.ReadingsTable;
+import counterpull.readings.table.ReadingsText;
 import counterpull.readings.table.Sheet;
 import counterpull.readings.table.SheetReader;
 import counterpull.readings.table.TableKind;
@@ -17,6 +20,7 @@ import counterpull.scenario.problem.Nearest;
 import counterpull.scenario.problem.Problems;
 import counterpull.scenario.tree.Source;
 import java.io.IOException;
+import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -145,8 +149,21 @@ final class BenchImportCommand implements Callable<Integer> {
         if (confirmed.kind() instanceof TraceTable) {
             return trace.show(sheet.file(), confirmed, conversion, new TraceOutput.To(spec, output));
         }
-        throw new IllegalStateException(
-                "no file of readings for " + confirmed.kind().word());
+        return readings(sheet, (ReadingsTable) confirmed.kind(), conversion);
+    }
+
+    private int readings(Sheet sheet, ReadingsTable table, Conversion conversion) {
+        String yaml = ReadingsText.yaml(sheet.file(), table, conversion);
+        output.write(spec, yaml);
+        List<String> problems =
+                ReadingsReader.read(Source.of("readings.yaml", yaml)).problems().lines();
+        if (!problems.isEmpty()) {
+            PrintWriter err = spec.commandLine().getErr();
+            err.println("The bench cannot use this file of readings yet; lines are those of the file written:");
+            problems.forEach(err::println);
+            return Exit.BAD_INPUT;
+        }
+        return Exit.GOOD;
     }
 
     private void write(Path path, String text) {

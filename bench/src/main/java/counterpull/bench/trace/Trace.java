@@ -10,10 +10,16 @@ import counterpull.engine.Refusal;
 public final class Trace {
     private final double[] times;
     private final double[] forces;
+    /** Force over time, summed up to each sample, N·s. */
+    private final double[] impulse;
 
     private Trace(double[] times, double[] forces) {
         this.times = times;
         this.forces = forces;
+        impulse = new double[times.length];
+        for (int i = 1; i < times.length; i++) {
+            impulse[i] = impulse[i - 1] + (times[i] - times[i - 1]) * (forces[i - 1] + forces[i]) / 2;
+        }
     }
 
     /**
@@ -92,7 +98,12 @@ public final class Trace {
 
     /** Mean force over a stretch of time, the exact integral of the straight pieces over its length, N. */
     public double mean(double from, double to) {
-        return over(from, to, (a, b) -> (a + b) / 2) / (to - from);
+        return (impulse(to) - impulse(from)) / (to - from);
+    }
+
+    private double impulse(double time) {
+        int i = before(time);
+        return impulse[i] + (time - times[i]) * (forces[i] + on(i, time)) / 2;
     }
 
     /** Standard deviation of the force about a level over a stretch of time, exact in the same way, N. */

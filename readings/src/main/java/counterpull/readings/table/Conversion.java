@@ -59,68 +59,14 @@ public record Conversion(List<Taken> taken, List<Refused> refused, List<Row> asi
     public static Conversion of(Grid grid, Mapping mapping) {
         List<Taken> taken = new ArrayList<>();
         List<Refused> refused = new ArrayList<>();
+        RowReader.Plan plan = RowReader.Plan.of(mapping);
         for (Row row : grid.data()) {
-            RowReader reader = new RowReader(row, mapping);
-            reader.read();
-            if (reader.refused.isEmpty()) {
-                taken.add(new Taken(row.line(), reader.values));
+            RowReader reader = RowReader.read(row, plan);
+            if (reader.refused().isEmpty()) {
+                taken.add(new Taken(row.line(), reader.values()));
             }
-            refused.addAll(reader.refused);
+            refused.addAll(reader.refused());
         }
         return new Conversion(taken, refused, grid.aside());
-    }
-
-    private static final class RowReader {
-        private final Row row;
-        private final Mapping mapping;
-        private final Map<String, String> values = new LinkedHashMap<>();
-        private final List<Refused> refused = new ArrayList<>();
-
-        RowReader(Row row, Mapping mapping) {
-            this.row = row;
-            this.mapping = mapping;
-        }
-
-        void read() {
-            int width = mapping.columns().size();
-            if (row.filled() > width) {
-                refuse(
-                        "",
-                        row.shown(),
-                        "the row has " + row.filled() + " cells under " + width
-                                + " headings: a decimal comma, or a separator inside words without quotes?");
-                return;
-            }
-            for (Wanted wanted : mapping.kind().columns()) {
-                value(wanted);
-            }
-        }
-
-        private void value(Wanted wanted) {
-            Optional<ColumnUse> use = mapping.column(wanted);
-            String written = use.map(column -> row.cell(column.number() - 1)).orElse("");
-            if (!written.isEmpty()) {
-                cell(wanted, use.orElseThrow(), written);
-            } else if (mapping.whole().containsKey(wanted.key())) {
-                values.put(wanted.key(), mapping.whole().get(wanted.key()));
-            } else if (wanted.need() == Wanted.Need.MUST && use.isPresent()) {
-                refuse(use.get().named(), "", "the " + wanted.key() + " is missing");
-            }
-        }
-
-        private void cell(Wanted wanted, ColumnUse use, String written) {
-            if (use.unit().equals(Mapping.OPEN)) {
-                return;
-            }
-            Due.Cell cell = wanted.due().cell(written, use, mapping.decimals().orElse(DecimalSign.POINT));
-            cell.text().ifPresent(text -> values.put(wanted.key(), text));
-            if (cell.text().isEmpty()) {
-                refuse(use.named(), written, cell.why());
-            }
-        }
-
-        private void refuse(String where, String text, String why) {
-            refused.add(new Refused(row, where, text, why));
-        }
     }
 }

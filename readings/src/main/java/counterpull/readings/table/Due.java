@@ -141,16 +141,11 @@ public sealed interface Due permits Due.Amount, Due.Whole, Due.OneOf, Due.Words 
     record Words(int longest) implements Due {
         @Override
         public Cell cell(String written, ColumnUse use, DecimalSign decimals) {
-            String text =
-                    written.startsWith("'") && FORMULA.indexOf(written.length() > 1 ? written.charAt(1) : ' ') >= 0
-                            ? written.substring(1)
-                            : written;
+            String text = Guard.off(written);
             return text.length() > longest || text.contains("\n") || text.contains("\r")
                     ? Cell.refused("words on one line, at most " + longest + " characters, are due")
                     : Cell.of(text);
         }
-
-        private static final String FORMULA = "=+-@";
 
         @Override
         public String inWords() {

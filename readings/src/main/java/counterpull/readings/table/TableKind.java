@@ -1,6 +1,7 @@
 package counterpull.readings.table;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** A kind of table that can be read: what its rows hold. */
@@ -10,6 +11,11 @@ public interface TableKind {
 
     /** What a row may hold. */
     List<Wanted> columns();
+
+    /** What is wrong with a row as a whole, whose cells are each good; each without a full stop. */
+    default List<String> lacking(Map<String, String> row) {
+        return List.of();
+    }
 
     /** The wanted thing of that name. */
     default Optional<Wanted> column(String key) {

@@ -10,6 +10,14 @@ public final class TableKinds {
 
     private TableKinds() {}
 
+    /** Those whose rows make files of readings. */
+    public static List<ReadingsTable> ofReadings() {
+        return ALL.stream()
+                .filter(ReadingsTable.class::isInstance)
+                .map(ReadingsTable.class::cast)
+                .toList();
+    }
+
     /** The kind of that name. */
     public static Optional<TableKind> named(String word) {
         return ALL.stream().filter(kind -> kind.word().equals(word)).findFirst();

@@ -19,6 +19,13 @@ public final class TraceTable implements TableKind {
     /** The weight has been taken off. */
     public static final String TAKEN_OFF = "taken off";
 
+    private static final List<Wanted> COLUMNS = List.of(
+            Wanted.must("time", new Due.Amount(TIME), "t", "elapsed", "elapsed time", "zeit", "timestamp"),
+            Wanted.must("force", new Due.Amount(FORCE), "f", "load", "pull", "push", "kraft", "reading"),
+            Wanted.must(GRAVITY, new Due.OneOf(List.of(AS_SHOWN, TAKEN_OFF)))
+                    .asking("is the limb's own weight still in these forces, as the device showed them (gravity: "
+                            + AS_SHOWN + "), or was it taken off already (gravity: " + TAKEN_OFF + ")?"));
+
     @Override
     public String word() {
         return "trace";
@@ -26,12 +33,7 @@ public final class TraceTable implements TableKind {
 
     @Override
     public List<Wanted> columns() {
-        return List.of(
-                Wanted.must("time", new Due.Amount(TIME), "t", "elapsed", "elapsed time", "zeit", "timestamp"),
-                Wanted.must("force", new Due.Amount(FORCE), "f", "load", "pull", "push", "kraft", "reading"),
-                Wanted.must(GRAVITY, new Due.OneOf(List.of(AS_SHOWN, TAKEN_OFF)))
-                        .asking("is the limb's own weight still in these forces, as the device showed them (gravity: "
-                                + AS_SHOWN + "), or was it taken off already (gravity: " + TAKEN_OFF + ")?"));
+        return COLUMNS;
     }
 
     /** The trace of rows that can be used; empty rows give an empty trace. */

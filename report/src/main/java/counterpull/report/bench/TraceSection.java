@@ -102,7 +102,9 @@ public final class TraceSection {
 
     private List<String> sentences(TraceFindings findings) {
         List<String> sentences = new ArrayList<>();
-        sentences.add(findings.rest().map(this::rest).orElse("The trace shows no rest before the first effort."));
+        sentences.add(findings.rest()
+                .map(rest -> rest(rest, findings.best().peak().force()))
+                .orElse("The trace shows no rest before the first effort."));
         best(findings, sentences);
         sentences.add(
                 "Efforts are told apart like this: one begins where the force passes half the way from its low level to its"
@@ -111,7 +113,7 @@ public final class TraceSection {
         return sentences;
     }
 
-    private String rest(Rest rest) {
+    private String rest(Rest rest, double peak) {
         String said = "At rest the device shows " + words.say(rest.mean(), Kind.FORCE) + " (standard deviation "
                 + words.say(rest.sd(), Kind.FORCE) + ", " + rest.samples() + " samples). ";
         if (read.gravity() == Gravity.AS_SHOWN) {
@@ -119,14 +121,7 @@ public final class TraceSection {
                     + "That is the limb's own weight on the pad, or a device that was not set to zero; it is still in every force"
                     + " here.";
         }
-        boolean heavy = Math.abs(rest.mean())
-                > RESTS_HEAVILY
-                        * TraceBench.of(read.trace())
-                                .result()
-                                .orElseThrow()
-                                .best()
-                                .peak()
-                                .force();
+        boolean heavy = Math.abs(rest.mean()) > RESTS_HEAVILY * peak;
         return said
                 + (heavy
                         ? "The limb's weight is said to be taken off, and yet this is more than 5 % of the peak: check it."

@@ -1,0 +1,73 @@
+package counterpull.readings.table;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Readings of one kind of subject as a table: a row a reading, what belongs to the subject repeated in each.
+ *
+ * @param word its name on the command line and in a mapping
+ * @param top the list of subjects; its path is the key in a file of readings
+ */
+public record ReadingsTable(String word, Level top) implements TableKind {
+    /** The column that says to which list of readings a row belongs, where a subject has several. */
+    public static final String WHICH = "readings";
+
+    @Override
+    public List<Wanted> columns() {
+        Map<String, Wanted> columns = new LinkedHashMap<>();
+        List<String> lists = new ArrayList<>();
+        names(top, lists);
+        collect(top, lists.size() > 1, columns);
+        if (!lists.isEmpty()) {
+            columns.put(
+                    WHICH, Wanted.must(WHICH, new Due.OneOf(lists), "which", "kind of reading", "way", "direction"));
+        }
+        return List.copyOf(columns.values());
+    }
+
+    private static void names(Level level, List<String> names) {
+        if (!level.name().isEmpty()) {
+            names.add(level.name());
+        }
+        level.below().forEach(inner -> names(inner, names));
+    }
+
+    private void collect(Level level, boolean several, Map<String, Wanted> columns) {
+        for (Slot slot : level.slots()) {
+            Wanted wanted = slot.wanted();
+            // what only some rows need cannot be asked of the whole file
+            boolean mayLack = several && level != top;
+            columns.putIfAbsent(
+                    wanted.key(),
+                    mayLack
+                            ? new Wanted(wanted.key(), wanted.due(), Wanted.Need.MAY, wanted.names(), wanted.question())
+                            : wanted);
+        }
+        level.below().forEach(inner -> collect(inner, several, columns));
+    }
+
+    @Override
+    public List<String> lacking(Map<String, String> row) {
+        List<String> faults = new ArrayList<>();
+        List<String> belongs = new ArrayList<>(List.of(WHICH));
+        Optional<Level> level = Optional.of(top);
+        while (level.isPresent()) {
+            for (Slot slot : level.get().slots()) {
+                String key = slot.wanted().key();
+                belongs.add(key);
+                if (slot.wanted().need() == Wanted.Need.MUST && !row.containsKey(key)) {
+                    faults.add("the " + key + " is missing");
+                }
+            }
+            level = level.get().next(row);
+        }
+        row.keySet().stream()
+                .filter(key -> !belongs.contains(key))
+                .forEach(key -> faults.add("a row of " + row.getOrDefault(WHICH, word) + " has no " + key));
+        return faults;
+    }
+}
