@@ -31,7 +31,9 @@ final class Latest {
             List<LocalDate> dates = dates(limb);
             int age = dates.size() - 1 - dates.indexOf(test.date());
             if (age <= 1) {
-                (age == 0 ? now : before).computeIfAbsent(limb, key -> new ArrayList<>()).add(test);
+                (age == 0 ? now : before)
+                        .computeIfAbsent(limb, key -> new ArrayList<>())
+                        .add(test);
             }
         }
     }
@@ -90,7 +92,8 @@ final class Latest {
         for (Pair pair : sides()) {
             Action action = limb(pair.one()).action();
             Optional<Tested> left = nearest(pair.one(), before.getOrDefault(new Limb(action, Side.LEFT), List.of()));
-            Optional<Tested> right = nearest(pair.other(), before.getOrDefault(new Limb(action, Side.RIGHT), List.of()));
+            Optional<Tested> right =
+                    nearest(pair.other(), before.getOrDefault(new Limb(action, Side.RIGHT), List.of()));
             if (left.isPresent() && right.isPresent()) {
                 remarks.addAll(Exchanged.look(
                         action.words(),

@@ -93,9 +93,10 @@ final class PersonSection {
         findings.comparisons().sides().stream()
                 .filter(pair -> !pair.comparison().beyond())
                 .forEach(pair -> sentences.add(alike(pair)));
-        sentences.add("The torque that counts is the mean of the efforts that reached the most; the best of three reads a little high."
-                + " Its ± is one standard deviation: the efforts' scatter, the way of testing from day to day, the pad's place and"
-                + " the limb's weight together.");
+        sentences.add(
+                "The torque that counts is the mean of the efforts that reached the most; the best of three reads a little high."
+                        + " Its ± is one standard deviation: the efforts' scatter, the way of testing from day to day, the pad's place and"
+                        + " the limb's weight together.");
         sentences.add(CAUTION);
         return sentences;
     }
@@ -105,7 +106,8 @@ final class PersonSection {
         double threshold = pair.comparison().ratio() >= 1
                 ? pair.comparison().detectable()
                 : -pair.comparison().detectable();
-        return at(pair.one(), test.words()) + ": " + BenchWords.signed(pair.comparison().ratio() - 1) + " since "
+        return at(pair.one(), test.words()) + ": "
+                + BenchWords.signed(pair.comparison().ratio() - 1) + " since "
                 + pair.other().date() + ", "
                 + (pair.comparison().beyond() ? "more than the " : "less than the ") + BenchWords.signed(threshold)
                 + " that this way of testing can tell from nothing.";
@@ -113,7 +115,8 @@ final class PersonSection {
 
     private String alike(Beside pair) {
         StrengthBench.Subject test = pair.one().result().of().subject();
-        return at(pair.one(), test.action().words()) + ": left " + BenchWords.signed(pair.comparison().ratio() - 1)
+        return at(pair.one(), test.action().words()) + ": left "
+                + BenchWords.signed(pair.comparison().ratio() - 1)
                 + " beside the right, no more than measuring alone makes of two equal sides ("
                 + BenchWords.percent(pair.comparison().detectable()) + ").";
     }
