@@ -45,8 +45,9 @@ final class PersonCharts {
         List<BenchSection.Captioned> charts = new ArrayList<>();
         byAction.forEach((action, curves) -> charts.add(new BenchSection.Captioned(
                 chart(action, curves),
-                "Dashed: what the tests make of the published average (thin, grey); light: where it lies nine times in ten. Points:"
-                        + " tests, with one standard deviation each way; an arrow upward: at least this.")));
+                "Dashed: what the tests make of the published average (thin, grey); light: where it lies nine times in ten."
+                        + " Tests of the left are circles, of the right squares, with one standard deviation each way; an arrow"
+                        + " upward: at least this.")));
         return charts;
     }
 
@@ -127,9 +128,6 @@ final class PersonCharts {
         if (meaning == Meaning.REACHED) {
             layers.add(new Layer.Bars(new Series(at, low), new Series(at, high), ink(of.side())));
         }
-        String word = meaning == Meaning.REACHED
-                ? of.side().words() + ", tested"
-                : of.side().words() + ", at least";
-        layers.add(new Layer.Dots(new Series(at, torque), marker, ink(of.side()), word));
+        layers.add(new Layer.Dots(new Series(at, torque), marker, ink(of.side()), ""));
     }
 }

@@ -61,16 +61,10 @@ final class PersonSection {
 
     private String headline() {
         Optional<Beside> farthest = findings.comparisons().sides().stream()
-                .filter(pair -> pair.comparison().beyond())
                 .max(Comparator.comparingDouble(
                         pair -> Math.abs(Math.log(pair.comparison().ratio()))));
         if (farthest.isPresent()) {
-            Beside pair = farthest.get();
-            return at(pair.one(), pair.one().result().of().subject().words()) + " is "
-                    + words.say(pair.one().result().torque(), Kind.TORQUE) + ", "
-                    + BenchWords.percent(Math.abs(pair.comparison().ratio() - 1))
-                    + (pair.comparison().ratio() < 1 ? " below" : " above")
-                    + " the right: more than measuring alone makes of two equal sides";
+            return beside(farthest.get());
         }
         if (!findings.tests().isEmpty()) {
             Tested last = findings.tests().get(findings.tests().size() - 1);
@@ -79,6 +73,16 @@ final class PersonSection {
                     + words.say(last.result().torque(), Kind.TORQUE);
         }
         return "Ranges and lengths of " + subject.name() + ", no strength tests";
+    }
+
+    private String beside(Beside pair) {
+        String said = at(pair.one(), pair.one().result().of().subject().words()) + " is "
+                + words.say(pair.one().result().torque(), Kind.TORQUE) + ", "
+                + BenchWords.percent(Math.abs(pair.comparison().ratio() - 1))
+                + (pair.comparison().ratio() < 1 ? " below" : " above") + " the right";
+        return pair.comparison().beyond()
+                ? said + ": more than measuring alone makes of two equal sides"
+                : said + ", which measuring alone can make of two equal sides";
     }
 
     private String at(Tested test, String what) {
@@ -124,8 +128,8 @@ final class PersonSection {
     private String range(Range range, Estimate change) {
         String what = range.result().of().which().words();
         return Character.toUpperCase(what.charAt(0)) + what.substring(1) + ": "
-                + (change.value() > 0 ? "+" : "") + words.say(change.value(), Kind.ANGLE)
+                + BenchWords.turned(change.value())
                 + (change.holds(0) ? ", less than the " : ", more than the ")
-                + words.say(change.halfWidth(), Kind.ANGLE) + " that this way of measuring can tell from nothing.";
+                + BenchWords.degrees(change.halfWidth()) + " that this way of measuring can tell from nothing.";
     }
 }

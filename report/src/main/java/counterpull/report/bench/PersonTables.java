@@ -74,6 +74,12 @@ final class PersonTables {
                                 "day of the test",
                                 rows,
                                 test -> test.date().toString()),
+                        word(
+                                "torque",
+                                "torque",
+                                "mean of the efforts that reached the most, or a floor, with its standard uncertainty",
+                                rows,
+                                test -> torque(test.result())),
                         word("ended", "efforts", "how many, and what ended them", rows, test -> ended(test.result())),
                         number(
                                 "best",
@@ -95,13 +101,7 @@ final class PersonTables {
                                 "what the limb's own weight added or took",
                                 Measure.TORQUE,
                                 rows,
-                                test -> test.result().efforts().limbWeight()),
-                        word(
-                                "torque",
-                                "torque",
-                                "mean of the efforts that reached the most, or a floor, with its standard uncertainty",
-                                rows,
-                                test -> torque(test.result()))),
+                                test -> test.result().efforts().limbWeight())),
                 3);
     }
 
@@ -159,7 +159,7 @@ final class PersonTables {
                                         + percent(row.comparison().percent().high())),
                         word(
                                 "told",
-                                "told from nothing",
+                                "beyond measuring",
                                 "whether it is beyond what measuring alone makes",
                                 rows,
                                 row -> row.comparison().beyond()
@@ -214,17 +214,16 @@ final class PersonTables {
                                 "now less the visit before",
                                 rows,
                                 row -> row.change()
-                                        .map(change ->
-                                                (change.value() > 0 ? "+" : "") + words.say(change.value(), Kind.ANGLE))
+                                        .map(change -> BenchWords.turned(change.value()))
                                         .orElse("")),
                         word(
                                 "told",
-                                "told from nothing",
+                                "beyond measuring",
                                 "whether that is beyond what measuring alone makes",
                                 rows,
                                 row -> row.change()
                                         .map(change -> change.holds(0)
-                                                ? "no, from " + words.say(change.halfWidth(), Kind.ANGLE)
+                                                ? "no, from " + BenchWords.degrees(change.halfWidth())
                                                 : "yes")
                                         .orElse(""))),
                 1);
