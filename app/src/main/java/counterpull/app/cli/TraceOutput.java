@@ -15,6 +15,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -29,7 +30,10 @@ final class TraceOutput {
                     "Of a trace: the force for a strength test, plateau (best second) or peak. Default: ${DEFAULT-VALUE}.")
     private Take take;
 
-    @Option(names = "--into", paramLabel = "FOLDER", description = "Of a trace: writes trace.html, with charts, there.")
+    @Option(
+            names = "--into",
+            paramLabel = "FOLDER",
+            description = "Of a trace: writes trace.html, with charts, and for-a-test.yaml there.")
     private Path folder;
 
     @Mixin
@@ -48,22 +52,32 @@ final class TraceOutput {
         TraceSection.Read read = new TraceSection.Read(
                 name, TraceTable.trace(conversion.taken()), take, off ? Gravity.TAKEN_OFF : Gravity.AS_SHOWN);
         BenchSection section = TraceSection.of(read, units.units());
-        to.output().write(to.spec(), BenchText.of(List.of(section), units.set(), Output.width()));
+        String lines = TraceSection.forTest(read, units.units());
+        to.output().write(to.spec(), BenchText.of(List.of(section), units.set(), Output.width()) + pasted(lines));
         if (folder != null) {
-            page(name, section, to.spec());
+            files(name, section, lines, to.spec());
         }
         return section.headline().isEmpty() ? Exit.BAD_INPUT : Exit.GOOD;
     }
 
-    private void page(String name, BenchSection section, CommandSpec spec) {
+    private static String pasted(String lines) {
+        String block = lines.lines().map(line -> "    " + line + "\n").collect(Collectors.joining());
+        return lines.isEmpty() ? "" : "\nFor a strength test in a file of readings:\n\n" + block;
+    }
+
+    private void files(String name, BenchSection section, String lines, CommandSpec spec) {
         Heading heading = new Heading(name, "", "", LocalDate.now(), Program.version());
         try {
             Files.createDirectories(folder);
-            Path page = folder.resolve("trace.html");
-            Files.writeString(page, BenchPage.html(List.of(section), heading, units.units()));
-            spec.commandLine().getOut().println("wrote " + page);
+            text("trace.html", BenchPage.html(List.of(section), heading, units.units()), spec);
+            text("for-a-test.yaml", lines, spec);
         } catch (IOException e) {
             throw Unwritable.folder(folder, e);
         }
+    }
+
+    private void text(String name, String text, CommandSpec spec) throws IOException {
+        Files.writeString(folder.resolve(name), text);
+        spec.commandLine().getOut().println("wrote " + folder.resolve(name));
     }
 }

@@ -9,7 +9,7 @@ import java.util.Optional;
  * rows that say the same of an outer group share it.
  *
  * @param path keys from the group outside to the list
- * @param name which of several lists a row belongs to, as the column {@link ReadingsTable#WHICH} says it; empty where there is but one
+ * @param name which of several lists a row belongs to, as the table's column for that says it; empty where there is but one
  * @param slots what a group of the list holds
  * @param below lists inside each group
  */
@@ -21,12 +21,11 @@ record Level(List<String> path, String name, List<Slot> slots, List<Level> below
     }
 
     /** The list inside that a row goes on to; empty at the innermost, or where the row does not say. */
-    Optional<Level> next(Map<String, String> row) {
+    Optional<Level> next(String which, Map<String, String> row) {
         if (below.size() == 1 && below.get(0).name().isEmpty()) {
             boolean any = below.get(0).within(row);
             return any ? Optional.of(below.get(0)) : Optional.empty();
         }
-        String which = row.getOrDefault(ReadingsTable.WHICH, "");
         return below.stream().filter(level -> level.names(which)).findFirst();
     }
 

@@ -27,28 +27,32 @@ public record ReadingsRows(List<Map<String, String>> rows, List<String> leftOut)
 
     /** The rows of the file's subjects of that kind; none where it has none. */
     public static ReadingsRows of(MapNode file, ReadingsTable table) {
-        Walk walk = new Walk();
+        Walk walk = new Walk(table);
         walk.list(file, table.top(), Map.of());
         return new ReadingsRows(walk.rows, List.copyOf(walk.leftOut));
     }
 
     private static final class Walk {
+        private final ReadingsTable table;
         private final List<Map<String, String>> rows = new ArrayList<>();
         private final Set<String> leftOut = new LinkedHashSet<>();
 
-        boolean list(MapNode outer, Level level, Map<String, String> above) {
+        Walk(ReadingsTable table) {
+            this.table = table;
+        }
+
+        void list(MapNode outer, Level level, Map<String, String> above) {
             Optional<Node> found = at(outer, level.path());
             if (found.isEmpty() || !(found.get() instanceof ListNode list)) {
-                return false;
+                return;
             }
             list.items().forEach(item -> item(item, level, above));
-            return !list.items().isEmpty();
         }
 
         private void item(Node item, Level level, Map<String, String> above) {
             Map<String, String> row = new LinkedHashMap<>(above);
             if (!level.name().isEmpty()) {
-                row.put(ReadingsTable.WHICH, level.name());
+                row.put(table.which(), level.name());
             }
             for (Slot slot : level.slots()) {
                 Optional<Node> value = item instanceof MapNode group
@@ -57,14 +61,13 @@ public record ReadingsRows(List<Map<String, String>> rows, List<String> leftOut)
                 value.filter(TextNode.class::isInstance)
                         .ifPresent(node -> row.put(slot.wanted().key(), ((TextNode) node).text()));
             }
-            boolean any = false;
             if (item instanceof MapNode group) {
                 leftOut(group, level);
                 for (Level below : level.below()) {
-                    any |= list(group, below, row);
+                    list(group, below, row);
                 }
             }
-            if (!any) {
+            if (level.below().isEmpty()) {
                 rows.add(row);
             }
         }

@@ -11,10 +11,9 @@ import java.util.Optional;
  *
  * @param word its name on the command line and in a mapping
  * @param top the list of subjects; its path is the key in a file of readings
+ * @param which the column that says to which list of readings a row belongs ("side", "way"), where a subject has several
  */
-public record ReadingsTable(String word, Level top) implements TableKind {
-    /** The column that says to which list of readings a row belongs, where a subject has several. */
-    public static final String WHICH = "readings";
+public record ReadingsTable(String word, Level top, String which) implements TableKind {
 
     @Override
     public List<Wanted> columns() {
@@ -23,8 +22,7 @@ public record ReadingsTable(String word, Level top) implements TableKind {
         names(top, lists);
         collect(top, lists.size() > 1, columns);
         if (!lists.isEmpty()) {
-            columns.put(
-                    WHICH, Wanted.must(WHICH, new Due.OneOf(lists), "which", "kind of reading", "way", "direction"));
+            columns.put(which, Wanted.must(which, new Due.OneOf(lists)));
         }
         return List.copyOf(columns.values());
     }
@@ -53,7 +51,7 @@ public record ReadingsTable(String word, Level top) implements TableKind {
     @Override
     public List<String> lacking(Map<String, String> row) {
         List<String> faults = new ArrayList<>();
-        List<String> belongs = new ArrayList<>(List.of(WHICH));
+        List<String> belongs = new ArrayList<>(List.of(which));
         Optional<Level> level = Optional.of(top);
         while (level.isPresent()) {
             for (Slot slot : level.get().slots()) {
@@ -63,11 +61,11 @@ public record ReadingsTable(String word, Level top) implements TableKind {
                     faults.add("the " + key + " is missing");
                 }
             }
-            level = level.get().next(row);
+            level = level.get().next(row.getOrDefault(which, ""), row);
         }
         row.keySet().stream()
                 .filter(key -> !belongs.contains(key))
-                .forEach(key -> faults.add("a row of " + row.getOrDefault(WHICH, word) + " has no " + key));
+                .forEach(key -> faults.add("a row of " + row.getOrDefault(which, word) + " has no " + key));
         return faults;
     }
 }

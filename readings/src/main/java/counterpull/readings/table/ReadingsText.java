@@ -87,7 +87,9 @@ public final class ReadingsText {
         }
         for (Level inner : level.below()) {
             List<Map<String, String>> inside = rows.stream()
-                    .filter(row -> level.next(row).filter(inner::equals).isPresent())
+                    .filter(row -> level.next(row.getOrDefault(table.which(), ""), row)
+                            .filter(inner::equals)
+                            .isPresent())
                     .toList();
             if (!inside.isEmpty()) {
                 list(inner, inside, indent + "  ");

@@ -53,7 +53,8 @@ class RoundTripTest {
                                     List.of(
                                             Slot.of(Wanted.must("length", LENGTH)),
                                             Slot.in(Wanted.may("note", new Due.Words(60)), "about", "note")),
-                                    List.of()))));
+                                    List.of()))),
+            "readings");
 
     private static final String[] WORDS = {
         "T1",

@@ -17,16 +17,21 @@ import counterpull.scenario.units.Dimension;
 import counterpull.scenario.units.Quantity;
 import counterpull.scenario.units.Unit;
 import counterpull.scenario.units.Units;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 
 /** What a force–time trace says, for people. */
 public final class TraceSection {
     /** Which force of an effort is taken for a strength test. */
     public enum Take {
+        /** The largest mean over a second; where an effort was shorter, its peak. */
         PLATEAU("best second"),
+        /** The highest sample. */
         PEAK("peak");
 
         private final String words;
@@ -38,7 +43,9 @@ public final class TraceSection {
 
     /** Whether the limb's own weight is in the forces. */
     public enum Gravity {
+        /** It is, as the device showed them. */
         AS_SHOWN,
+        /** It is not. */
         TAKEN_OFF
     }
 
@@ -86,7 +93,7 @@ public final class TraceSection {
                 List.of(forces(findings), rises(findings)),
                 new TraceCharts(read.trace(), findings).all(),
                 answer.remarks(),
-                forTest(findings));
+                "");
     }
 
     private String headline(TraceFindings findings) {
@@ -237,15 +244,44 @@ public final class TraceSection {
                 findings.efforts().stream().mapToDouble(value).toArray());
     }
 
-    /** The line for a strength test: the force of the best effort, with the digits that it bears. */
-    private String forTest(TraceFindings findings) {
-        Effort best = findings.best();
-        boolean plateau = read.take() == Take.PLATEAU && best.plateau().isPresent();
-        double force = plateau ? best.plateau().get().mean() : best.peak().force();
-        Take taken = plateau ? Take.PLATEAU : Take.PEAK;
+    /**
+     * The lines for a strength test in a file of readings: the force of each effort, and the limb's weight as the trace has it; empty where
+     * the trace says nothing.
+     */
+    public static String forTest(Read read, Units units) {
+        return TraceBench.of(read.trace())
+                .result()
+                .map(findings -> new TraceSection(read, units).lines(findings))
+                .orElse("");
+    }
+
+    private String lines(TraceFindings findings) {
+        String forces = findings.efforts().stream()
+                .map(effort -> "{force: " + short4(taken(effort)) + "}")
+                .collect(Collectors.joining(", "));
+        StringBuilder lines = new StringBuilder("efforts: [" + forces + "]   # each its " + read.take().words + "\n");
+        if (read.gravity() == Gravity.TAKEN_OFF) {
+            lines.append("limb: borne   # its weight was taken off already\n");
+        } else {
+            findings.rest()
+                    .ifPresent(rest -> lines.append("resting: ")
+                            .append(short4(rest.mean()))
+                            .append("   # the relaxed limb on the device, before the first effort\n"));
+        }
+        return lines.toString();
+    }
+
+    private double taken(Effort effort) {
+        return read.take() == Take.PLATEAU && effort.plateau().isPresent()
+                ? effort.plateau().get().mean()
+                : effort.peak().force();
+    }
+
+    /** Four digits: more than any device bears, and none lost. */
+    private String short4(double newton) {
         Unit unit = units.unit(Dimension.FORCE);
-        double tenth = Math.rint(unit.fromSi(force) * 10) / 10;
-        return "# " + taken.words + " of effort " + best.number() + " in " + read.name()
-                + ": a line for a strength test\n" + "force: " + new Quantity(tenth, unit) + "\n";
+        double digits =
+                new BigDecimal(unit.fromSi(newton)).round(new MathContext(4)).doubleValue();
+        return new Quantity(digits, unit).toString();
     }
 }
