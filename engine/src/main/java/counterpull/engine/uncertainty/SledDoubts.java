@@ -71,7 +71,7 @@ final class SledDoubts {
         double usual = task.pushing().spread() / 2;
         double sd = stated.inputs().containsKey(Input.PUSH) ? stated.of(Input.PUSH) : usual;
         Stated.Known known = new Stated.Known(sd, stated.source(Input.PUSH));
-        add(Input.PUSH, "which way the push goes", known, SledDoubts::push, new Again.Nothing());
+        add(Input.PUSH, "which way the push goes", known, SledDoubts::push, new Again.EachTime());
     }
 
     private static PressTask push(PressTask task, double by) {
@@ -90,7 +90,7 @@ final class SledDoubts {
 
     /** An input that is another one at each repetition. */
     private void each(Input input, String name, Turned turned) {
-        add(input, name, turned, new Again.Nothing());
+        add(input, name, turned, new Again.EachTime());
     }
 
     private void add(Input input, String name, Turned turned, Again again) {

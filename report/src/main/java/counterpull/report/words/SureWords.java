@@ -185,7 +185,7 @@ public final class SureWords {
     private static String unsettled(Contributions found) {
         double share = 0;
         for (Contribution one : found.ranked()) {
-            share += one.again() instanceof Again.Nothing ? one.share() : 0;
+            share += one.again() instanceof Again.EachTime ? one.share() : 0;
         }
         return share < WORTH_TEACHING
                 ? ""
