@@ -45,7 +45,7 @@ final class RubberCharts {
         return List.of(
                 new BenchSection.Captioned(
                         forces(),
-                        "Readings of one strand, and the curve that is used: "
+                        "Readings of one strand (" + shapes() + "), and the curve that is used: "
                                 + result.law().family().words()
                                 + ", with the area in which it lies 95 times in 100. Hatched: past the tested length, where nothing"
                                 + " is known."),
@@ -53,6 +53,13 @@ final class RubberCharts {
                         residuals(),
                         "What is left over. Points that go up and down without a pattern: the curve fits. A bow: it does not. One far"
                                 + " from the others: take that reading again."));
+    }
+
+    private String shapes() {
+        String up = "discs while stretching";
+        String down = bench.pulls().lettingGo().isEmpty() ? "" : ", triangles while letting go";
+        String first = bench.pulls().firstStretch().isEmpty() ? "" : ", crosses the first stretch";
+        return up + down + first;
     }
 
     private Range range() {

@@ -13,6 +13,8 @@ import counterpull.scenario.units.Units;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** What the readings of a piece of rubber say, for people. */
 final class RubberSection {
@@ -57,6 +59,7 @@ final class RubberSection {
         TubingBench bench = subject.bench();
         said.add(capital(result.law().family().words()) + " is used ("
                 + result.law().family().meaning() + "): " + result.why() + ".");
+        unusable(result).ifPresent(said::add);
         said.add("Natural length: " + words.say(result.lengths().tape(), Kind.LENGTH) + " by the tape, "
                 + words.say(result.lengths().fitted(), Kind.LENGTH) + " with what the pulls say.");
         if (bench.piece().strands() > 1) {
@@ -74,6 +77,14 @@ final class RubberSection {
                 + ", the longest that was read: a scenario refuses it too.");
         said.addAll(life());
         return said;
+    }
+
+    private static Optional<String> unusable(TubingResult result) {
+        String list = result.laws().stream()
+                .filter(each -> !each.usable())
+                .map(each -> each.family().words() + ": " + each.refused())
+                .collect(Collectors.joining("; "));
+        return list.isEmpty() ? Optional.empty() : Optional.of("Not tried or not usable: " + list + ".");
     }
 
     private String loss(Loss loss) {

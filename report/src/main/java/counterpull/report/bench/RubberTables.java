@@ -33,7 +33,6 @@ final class RubberTables {
         List<String> names = laws.stream()
                 .map(each -> each.family().words() + (each.family() == result.chosen() ? " (used)" : ""))
                 .toList();
-        List<String> notes = laws.stream().map(Candidate::refused).toList();
         return new Table(
                 "Laws that were tried: smaller is better",
                 List.of(
@@ -61,8 +60,7 @@ final class RubberTables {
                                 "foretold within",
                                 "each reading as the others foretell it",
                                 Measure.FORCE_FINE,
-                                each -> each.score().crossValidation().orElse(Double.NaN)),
-                        new WordColumn(new Column.Head("why_not", "why not", "why it cannot be used"), notes)),
+                                each -> each.score().crossValidation().orElse(Double.NaN))),
                 1);
     }
 
