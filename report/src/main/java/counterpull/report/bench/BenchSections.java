@@ -3,6 +3,7 @@ package counterpull.report.bench;
 import counterpull.readings.Readings;
 import counterpull.readings.Subject;
 import counterpull.readings.people.PersonSubject;
+import counterpull.readings.rubber.RubberSubject;
 import counterpull.scenario.units.Units;
 import java.util.List;
 
@@ -18,6 +19,9 @@ public final class BenchSections {
     private static BenchSection of(Subject subject, Units units) {
         if (subject instanceof PersonSubject person) {
             return new PersonSection(person, new BenchWords(units)).section();
+        }
+        if (subject instanceof RubberSubject rubber) {
+            return RubberSection.of(rubber, units);
         }
         throw new IllegalStateException("no words for " + subject.name() + " in " + units);
     }
