@@ -2,6 +2,8 @@ package counterpull.report.bench;
 
 import counterpull.readings.Readings;
 import counterpull.readings.Subject;
+import counterpull.readings.machines.MachineSubject;
+import counterpull.readings.machines.SledSubject;
 import counterpull.readings.people.PersonSubject;
 import counterpull.readings.rubber.RubberSubject;
 import counterpull.scenario.units.Units;
@@ -22,6 +24,12 @@ public final class BenchSections {
         }
         if (subject instanceof RubberSubject rubber) {
             return RubberSection.of(rubber, units);
+        }
+        if (subject instanceof SledSubject sled) {
+            return new SledSection(sled, new BenchWords(units)).section();
+        }
+        if (subject instanceof MachineSubject machine) {
+            return new MachineSection(machine, new BenchWords(units)).section();
         }
         throw new IllegalStateException("no words for " + subject.name() + " in " + units);
     }
