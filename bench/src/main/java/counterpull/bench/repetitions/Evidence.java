@@ -62,11 +62,14 @@ final class Evidence {
 
     private JointEvidence joint(HardestPlace place, Contest.Posterior found, double chance) {
         boolean measured = chance >= MEASURED && seen instanceof Sighting.Near;
-        Optional<IsometricTest> test = measured ? measured(place, found) : floor(place);
+        Optional<IsometricTest> test = measured ? measured(place, found).or(() -> floor(place)) : floor(place);
         return new JointEvidence(place, found.limiting(), found.mean(), Math.sqrt(found.variance()), test);
     }
 
-    /** The normal likelihood that would have led from the curve as it stood to the posterior. */
+    /**
+     * The normal likelihood that would have led from the curve as it stood to the posterior. None where the set made it less sure: a
+     * joint that either limited or is far stronger.
+     */
     private static Optional<IsometricTest> measured(HardestPlace place, Contest.Posterior found) {
         double before = place.logSd() * place.logSd();
         double precision = 1 / found.variance() - 1 / before;
