@@ -40,8 +40,8 @@ public final class PeopleKind implements SubjectKind {
         double mass = fields.required("mass", Measures.BODY_MASS);
         SegmentTable table = fields.choice("segment table", Words.TABLE);
         List<Visit> visits = visits(fields);
-        return fields.built(() -> new PersonSubject(
-                new PersonBench(name, new Build(sex, age, new Size(stature, mass), table), visits)));
+        return fields.built(() ->
+                new PersonSubject(new PersonBench(name, new Build(sex, age, new Size(stature, mass), table), visits)));
     }
 
     private static List<Visit> visits(Fields person) {

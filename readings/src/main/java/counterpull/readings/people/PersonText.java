@@ -51,7 +51,8 @@ final class PersonText {
 
     private void side(Side side) {
         List<Length> lengths = findings.lengths().stream()
-                .filter(length -> length.of().side() == side && length.of().which().isPresent())
+                .filter(length ->
+                        length.of().side() == side && length.of().which().isPresent())
                 .toList();
         List<Joint> limits = limits(side);
         List<String> tests = tests(side);
@@ -60,8 +61,10 @@ final class PersonText {
         }
         line(2, side.words() + ":");
         for (Length length : lengths) {
-            line(3, PeopleShapes.LENGTH_WORDS.get(length.of().which().orElseThrow()) + ": "
-                    + Rounded.centimetres(length.estimate().value()));
+            line(
+                    3,
+                    PeopleShapes.LENGTH_WORDS.get(length.of().which().orElseThrow()) + ": "
+                            + Rounded.centimetres(length.estimate().value()));
         }
         workingRange(side);
         if (!limits.isEmpty()) {

@@ -20,7 +20,6 @@ import counterpull.engine.body.BodyLength;
 import counterpull.engine.body.Joint;
 import counterpull.engine.body.Side;
 import counterpull.engine.strength.Tester;
-import counterpull.readings.people.PeopleShapes.Held;
 import counterpull.scenario.fields.Fields;
 import counterpull.scenario.format.Measures;
 import counterpull.scenario.format.Words;
@@ -124,8 +123,7 @@ final class VisitReader {
     private static LimbWeight held(Fields test, Optional<Lying> lying, Beyond beyond) {
         return switch (test.choice("limb", PeopleShapes.LIMB)) {
             case BORNE -> new LimbWeight.Borne();
-            case HANGING -> new LimbWeight.FromTable(
-                    Attitude.of(-Math.PI / 2, lying.orElse(Lying.SITTING), beyond));
+            case HANGING -> new LimbWeight.FromTable(Attitude.of(-Math.PI / 2, lying.orElse(Lying.SITTING), beyond));
             case LEVEL -> attitude(test, lying, 0, beyond);
         };
     }
