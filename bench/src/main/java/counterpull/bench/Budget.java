@@ -37,6 +37,11 @@ public final class Budget {
         return new Budget(value, more);
     }
 
+    /** The same with a number added that is known exactly. */
+    public Budget plus(double exact) {
+        return new Budget(value + exact, parts);
+    }
+
     /** Combined standard uncertainty. */
     public double standardError() {
         double sum = 0;

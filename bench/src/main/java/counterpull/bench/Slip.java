@@ -18,6 +18,9 @@ public enum Slip {
     /** How far from a slip's factor a ratio may lie and still be taken for it, as a share. */
     private static final double NEAR = 0.07;
 
+    /** Natural logarithm of the least factor of a slip by ten. */
+    private static final double AT_LEAST = 2;
+
     private final double factor;
     private final String times;
     private final String words;
@@ -30,9 +33,27 @@ public enum Slip {
 
     /** The slip that a number looks like, where it should be about so much; empty where it looks like none. */
     public static Optional<Slip> of(double written, double expected) {
+        return of(written, expected, NEAR, 0);
+    }
+
+    /**
+     * A slip by ten or more, where it is only roughly known what the number should be.
+     *
+     * @param written what stands there, above 0
+     * @param expected what should, above 0
+     * @param near how far the ratio may lie from a slip's, as a natural logarithm, below 1
+     */
+    public static Optional<Slip> ofTen(double written, double expected, double near) {
+        return of(written, expected, near, AT_LEAST);
+    }
+
+    private static Optional<Slip> of(double written, double expected, double near, double atLeast) {
         Slip nearest = null;
-        double least = NEAR;
+        double least = near;
         for (Slip slip : values()) {
+            if (Math.abs(Math.log(slip.factor)) < atLeast) {
+                continue;
+            }
             double off = Math.abs(Math.log(written / expected / slip.factor));
             if (off < least) {
                 nearest = slip;

@@ -16,7 +16,7 @@ public final class Coverage {
     private final Map<String, int[]> counts = new LinkedHashMap<>();
 
     public static int trials() {
-        return LONG ? 2000 : 200;
+        return LONG ? Integer.getInteger("trials", 2000) : 200;
     }
 
     /** A generator of its own for each trial; seeds that follow each other would give a first number that does too. */

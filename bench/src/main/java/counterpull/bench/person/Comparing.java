@@ -14,7 +14,7 @@ import java.util.Optional;
  */
 public final class Comparing {
     /** Angles nearer than this are one angle; two people read a knee further apart. */
-    private static final double ONE_ANGLE = Math.toRadians(2.5);
+    static final double ONE_ANGLE = Math.toRadians(2.5);
 
     private final Optional<Prior> shape;
 

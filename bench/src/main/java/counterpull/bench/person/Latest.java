@@ -31,7 +31,9 @@ final class Latest {
             List<LocalDate> dates = dates(limb);
             int age = dates.size() - 1 - dates.indexOf(test.date());
             if (age <= 1) {
-                (age == 0 ? now : before).computeIfAbsent(limb, key -> new ArrayList<>()).add(test);
+                (age == 0 ? now : before)
+                        .computeIfAbsent(limb, key -> new ArrayList<>())
+                        .add(test);
             }
         }
     }
@@ -55,24 +57,37 @@ final class Latest {
         return now;
     }
 
-    /** Each of the left's tests beside the right's at the nearest angle, of the latest visits. */
+    /** The left's tests beside the right's, of the latest visits. */
     List<Pair> sides() {
         List<Pair> pairs = new ArrayList<>();
         now.forEach((limb, left) -> {
-            List<Tested> right = now.getOrDefault(new Limb(limb.action(), Side.RIGHT), List.of());
             if (limb.side() == Side.LEFT) {
-                left.forEach(test -> nearest(test, right).ifPresent(other -> pairs.add(new Pair(test, other))));
+                pairs.addAll(pairs(left, now.getOrDefault(new Limb(limb.action(), Side.RIGHT), List.of())));
             }
         });
         return pairs;
     }
 
-    /** Each of the latest tests beside that of the visit before at the nearest angle. */
+    /** The latest tests beside those of the visit before. */
     List<Pair> changes() {
         List<Pair> pairs = new ArrayList<>();
-        now.forEach((limb, latest) -> latest.forEach(test -> nearest(test, before.getOrDefault(limb, List.of()))
-                .ifPresent(other -> pairs.add(new Pair(test, other)))));
+        now.forEach((limb, latest) -> pairs.addAll(pairs(latest, before.getOrDefault(limb, List.of()))));
         return pairs;
+    }
+
+    /** Those at one angle; where there are none, the two whose angles are nearest. */
+    private static List<Pair> pairs(List<Tested> ones, List<Tested> others) {
+        List<Pair> pairs = new ArrayList<>();
+        for (Tested one : ones) {
+            nearest(one, others).ifPresent(other -> pairs.add(new Pair(one, other)));
+        }
+        pairs.sort(Comparator.comparingDouble(Latest::apart));
+        List<Pair> same = pairs.stream().filter(pair -> apart(pair) <= Comparing.ONE_ANGLE).toList();
+        return same.isEmpty() && !pairs.isEmpty() ? pairs.subList(0, 1) : same;
+    }
+
+    private static double apart(Pair pair) {
+        return Math.abs(angle(pair.one) - angle(pair.other));
     }
 
     private static Optional<Tested> nearest(Tested test, List<Tested> others) {
@@ -90,7 +105,8 @@ final class Latest {
         for (Pair pair : sides()) {
             Action action = limb(pair.one()).action();
             Optional<Tested> left = nearest(pair.one(), before.getOrDefault(new Limb(action, Side.LEFT), List.of()));
-            Optional<Tested> right = nearest(pair.other(), before.getOrDefault(new Limb(action, Side.RIGHT), List.of()));
+            Optional<Tested> right =
+                    nearest(pair.other(), before.getOrDefault(new Limb(action, Side.RIGHT), List.of()));
             if (left.isPresent() && right.isPresent()) {
                 remarks.addAll(Exchanged.look(
                         action.words(),

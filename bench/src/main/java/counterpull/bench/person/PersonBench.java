@@ -89,6 +89,7 @@ public record PersonBench(String name, Build build, List<Visit> visits) {
 
     /** One side without any length measured. */
     Anthropometry bare() {
-        return new Anthropometry(build.table, build.sex, build.size.stature(), build.size.mass(), MeasuredLengths.none());
+        return new Anthropometry(
+                build.table, build.sex, build.size.stature(), build.size.mass(), MeasuredLengths.none());
     }
 }

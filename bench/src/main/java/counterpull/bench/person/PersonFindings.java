@@ -163,12 +163,14 @@ public record PersonFindings(
 
         private void length(Taped taped) {
             OptionalDouble usual = taped.which().isPresent()
-                    ? OptionalDouble.of(taped.which().get().of(bench.build().size().stature()))
+                    ? OptionalDouble.of(
+                            taped.which().get().of(bench.build().size().stature()))
                     : OptionalDouble.empty();
-            take(new LengthBench(taped.words(), taped.readings(), usual).answer()).ifPresent(found -> {
-                lengths.removeIf(earlier -> earlier.of().words().equals(taped.words()));
-                lengths.add(new Length(taped, found));
-            });
+            take(new LengthBench(taped.words(), taped.readings(), usual).answer())
+                    .ifPresent(found -> {
+                        lengths.removeIf(earlier -> earlier.of().words().equals(taped.words()));
+                        lengths.add(new Length(taped, found));
+                    });
         }
 
         private void visit(Visit visit) {
@@ -177,15 +179,15 @@ public record PersonFindings(
             }
             for (StrengthBench strength : visit.strength()) {
                 Action action = strength.subject().action();
-                take(strength.answer(
-                                body(bench, lengths, strength.subject().side()), published(action)))
+                take(strength.answer(body(bench, lengths, strength.subject().side()), published(action)))
                         .ifPresent(found -> tests.add(new Tested(visit.date(), found)));
             }
         }
 
         private void range(LocalDate date, RangeResult found) {
             Optional<Range> before = ranges.stream()
-                    .filter(earlier -> earlier.result().of().which().equals(found.of().which()))
+                    .filter(earlier ->
+                            earlier.result().of().which().equals(found.of().which()))
                     .findFirst();
             before.ifPresent(ranges::remove);
             ranges.add(new Range(date, found, before.map(Range::result)));
@@ -214,16 +216,25 @@ public record PersonFindings(
         private Optional<Curve> curve(Latest.Limb limb, List<Tested> found) {
             List<StrengthResult> results = found.stream().map(Tested::result).toList();
             return published(limb.action())
-                    .map(prior -> new Curve(
-                            limb.action(), limb.side(), PersonCurve.of(prior, results, List.of()), results));
+                    .map(prior ->
+                            new Curve(limb.action(), limb.side(), PersonCurve.of(prior, results, List.of()), results));
         }
 
         private Comparisons comparisons(Latest latest) {
             List<Beside> sides = new ArrayList<>();
             List<Beside> changes = new ArrayList<>();
-            latest.sides().forEach(pair -> lay(pair, comparing(pair).sides(pair.one().result(), pair.other().result()), sides));
-            latest.changes().forEach(pair ->
-                    lay(pair, comparing(pair).visits(pair.other().result(), pair.one().result()), changes));
+            latest.sides()
+                    .forEach(pair -> lay(
+                            pair,
+                            comparing(pair)
+                                    .sides(pair.one().result(), pair.other().result()),
+                            sides));
+            latest.changes()
+                    .forEach(pair -> lay(
+                            pair,
+                            comparing(pair)
+                                    .visits(pair.other().result(), pair.one().result()),
+                            changes));
             remarks.addAll(latest.exchanged());
             return new Comparisons(sides, changes);
         }

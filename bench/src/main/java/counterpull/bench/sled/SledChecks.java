@@ -13,8 +13,7 @@ import java.util.Optional;
 final class SledChecks {
     private static final double MUCH = 0.4;
     private static final double DISAGREES = 1.3;
-    private static final double STANDS_APART = 3.2;
-    private static final int ENOUGH = 8;
+    private static final double NEAR = 0.05;
 
     private final SledFound found;
     private final SledBench bench;
@@ -42,27 +41,37 @@ final class SledChecks {
     /** Which of plates, scale and gauge the slope points at, in words. */
     private Remark disagreement(LoadCheck check) {
         double ratio = check.found().value() / check.expected().value();
-        double g = Constants.STANDARD_GRAVITY;
-        if (near(ratio, 1 / g)) {
-            return refused("scale-in-kilograms", check, "the scale's kilograms may have been written as newtons");
+        UnitSlip nearest = null;
+        double least = NEAR;
+        for (UnitSlip slip : UnitSlip.values()) {
+            double off = Math.abs(Math.log(Math.abs(ratio) / slip.ratio));
+            if (ratio > 0 && off < least) {
+                nearest = slip;
+                least = off;
+            }
         }
-        if (near(ratio, g) || near(ratio, 10) || near(ratio, 0.1)) {
-            return refused("slip-in-all", check, "a decimal place or a unit slipped in all pulls or in all plates");
-        }
-        if (near(ratio, 0.45359237)) {
-            return refused("plates-in-pounds", check, "the plates' pounds may have been written as kilograms");
-        }
-        if (near(ratio, 2.2046226)) {
-            return refused("plates-in-pounds", check, "the plates' kilograms may have been written as pounds");
-        }
-        if (near(ratio, 4.4482216) || near(ratio, 1 / 4.4482216)) {
-            return refused("scale-in-pounds", check, "pounds and newtons of the scale may have been exchanged");
-        }
-        return suspect(check, ratio);
+        return nearest == null ? suspect(check, ratio) : refused(nearest.code, check, nearest.why);
     }
 
-    private static boolean near(double ratio, double factor) {
-        return Math.abs(ratio / factor - 1) < 0.05;
+    /** What makes all pulls, or all plates, so many times what they should be. */
+    private enum UnitSlip {
+        SCALE_IN_KILOGRAMS(1 / 9.80665, "scale-in-kilograms", "the scale's kilograms may have been written as newtons"),
+        TENTH(0.1, "slip-in-all", "a decimal place slipped in all pulls or in all plates"),
+        TENFOLD(10, "slip-in-all", TENTH.why),
+        PLATES_IN_POUNDS(0.45359237, "plates-in-pounds", "the plates' pounds may have been written as kilograms"),
+        PLATES_AS_POUNDS(2.2046226, "plates-in-pounds", "the plates' kilograms may have been written as pounds"),
+        SCALE_IN_POUNDS(1 / 4.4482216, "scale-in-pounds", "the scale's pounds may have been written as newtons"),
+        SCALE_AS_POUNDS(4.4482216, "scale-in-pounds", "the scale's newtons may have been written as pounds");
+
+        private final double ratio;
+        private final String code;
+        private final String why;
+
+        UnitSlip(double ratio, String code, String why) {
+            this.ratio = ratio;
+            this.code = code;
+            this.why = why;
+        }
     }
 
     private Remark refused(String code, LoadCheck check, String why) {
@@ -159,22 +168,19 @@ final class SledChecks {
         }
     }
 
+    /** Repeats are compared with the middle of their own kind, by a scatter that one bad reading does not hide in. */
     private void apart() {
-        if (bench.pulls().size() < ENOUGH) {
-            return;
-        }
+        PullGroups groups = new PullGroups(bench);
         for (int i = 0; i < bench.pulls().size(); i++) {
-            double residual = found.lines().residual(i);
-            if (Math.abs(residual) > STANDS_APART * found.lines().noise()) {
-                remarks.add(Remark.doubts(
-                                "stands-apart",
-                                SledReadings.name(i, bench.pulls().get(i)) + " reads ")
+            double off = groups.off(i);
+            if (Math.abs(off) > groups.tolerance()) {
+                remarks.add(Remark.doubts("stands-apart", SledReadings.name(i, bench.pulls().get(i)) + " reads ")
                         .then(bench.pulls().get(i).force(), Kind.FORCE)
                         .then(", ")
-                        .then(Math.abs(residual), Kind.FORCE)
-                        .then(residual > 0 ? " above" : " below")
-                        .then(" what the others say, where they scatter by ")
-                        .then(found.lines().noise(), Kind.FORCE)
+                        .then(Math.abs(off), Kind.FORCE)
+                        .then(off > 0 ? " above" : " below")
+                        .then(" its fellows, which scatter by ")
+                        .then(groups.scatter(), Kind.FORCE)
                         .then(": read it again"));
             }
         }

@@ -6,7 +6,6 @@ import counterpull.bench.Way;
 import counterpull.bench.fit.Noise;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /** What is wrong with a sled's readings before anything is fitted; every problem, each naming its reading. */
 final class SledReadings {
@@ -221,9 +220,11 @@ final class SledReadings {
             if (up.length == 0 || down.length == 0) {
                 continue;
             }
+            int worst = worstDown(load);
+            double most = bench.pulls().get(worst).force() - java.util.Arrays.stream(up).max().orElseThrow();
             double above = mean(down) - mean(up);
-            if (above > 2 * scatter * Math.sqrt(1.0 / up.length + 1.0 / down.length)) {
-                int worst = worstDown(load);
+            double allowed = 2 * scatter * Math.sqrt(1.0 / up.length + 1.0 / down.length);
+            if (above > allowed || most > 6 * scatter) {
                 remarks.add(Remark.refuses(
                                 "down-above-up", name(worst, bench.pulls().get(worst)) + " reads ")
                         .then(bench.pulls().get(worst).force(), Kind.FORCE)
@@ -253,8 +254,8 @@ final class SledReadings {
             return stated.sd();
         }
         double about = 0.01 * mean(bench.forces());
-        Optional<Double> scatter = PlainLines.of(bench).scatter();
-        return Math.max(about / 2, scatter.orElse(about));
+        double scatter = new PullGroups(bench).scatter();
+        return scatter > 0 ? Math.max(about / 2, scatter) : Math.max(about, PlainLines.of(bench).scatter().orElse(0.0));
     }
 
     private double[] forces(Way way, double load) {

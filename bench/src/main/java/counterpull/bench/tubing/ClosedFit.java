@@ -137,12 +137,20 @@ final class ClosedFit implements CurveFit {
 
     @Override
     public Estimate natural() {
-        return fit.estimate(last);
+        return constant(at -> at[last]);
     }
 
     /** One of the law's parameters, inside its limit. */
     Estimate constant(int parameter) {
-        return fit.estimate(parameter);
+        Estimate free = constant(at -> at[parameter]);
+        return shape.notNegative(parameter)
+                ? new Estimate(
+                        free.value(),
+                        free.standardError(),
+                        Math.max(0, free.low()),
+                        Math.max(0, free.high()),
+                        fit.estimate(parameter).standing())
+                : free;
     }
 
     /** A number that follows from the law's parameters, over every way of fitting that the readings allow. */

@@ -54,6 +54,17 @@ public final class BenchWords {
         return (percent > 0 ? "+" : percent < 0 ? "−" : "") + Math.abs(percent) + "\u2009%";
     }
 
+    /** A change of an angle in whole degrees with its sign. */
+    static String turned(double radians) {
+        long degrees = Math.round(Math.toDegrees(radians));
+        return (degrees > 0 ? "+" : degrees < 0 ? "−" : "") + Math.abs(degrees) + "°";
+    }
+
+    /** An angle in whole degrees. */
+    static String degrees(double radians) {
+        return Math.round(Math.toDegrees(radians)) + "°";
+    }
+
     /** A remark as a whole sentence. */
     public String say(Remark remark) {
         StringBuilder words = new StringBuilder();

@@ -39,20 +39,23 @@ final class PersonCharts {
     List<BenchSection.Captioned> all() {
         Map<Action, List<Curve>> byAction = new EnumMap<>(Action.class);
         for (Curve curve : findings.curves()) {
-            byAction.computeIfAbsent(curve.action(), action -> new ArrayList<>()).add(curve);
+            byAction.computeIfAbsent(curve.action(), action -> new ArrayList<>())
+                    .add(curve);
         }
         List<BenchSection.Captioned> charts = new ArrayList<>();
         byAction.forEach((action, curves) -> charts.add(new BenchSection.Captioned(
                 chart(action, curves),
-                "Dashed: what the tests make of the published average (thin, grey); light: where it lies nine times in ten. Points:"
-                        + " tests, with one standard deviation each way; an arrow upward: at least this.")));
+                "Dashed: what the tests make of the published average (thin, grey); light: where it lies nine times in ten."
+                        + " Tests of the left are circles, of the right squares, with one standard deviation each way; an arrow"
+                        + " upward: at least this.")));
         return charts;
     }
 
     private static Chart chart(Action action, List<Curve> curves) {
         AngleRange angles = curves.get(0).curve().angles();
         for (Curve curve : curves) {
-            angles = angles.reaching(curve.curve().angles().low()).reaching(curve.curve().angles().high());
+            angles = angles.reaching(curve.curve().angles().low())
+                    .reaching(curve.curve().angles().high());
         }
         List<Layer> layers = new ArrayList<>();
         StrengthCurve published = curves.get(0).curve().given();
@@ -61,9 +64,12 @@ final class PersonCharts {
         curves.forEach(curve -> curve(curve, layers));
         curves.forEach(curve -> tests(curve, layers));
         String title = action.words().substring(0, 1).toUpperCase(java.util.Locale.ROOT)
-                + action.words().substring(1) + (curves.size() > 1 ? ": left beside right" : ": " + curves.get(0).side().words());
-        Range range = Range.between(
-                new Coordinate(angleWords(action), Coordinate.Kind.ANGLE), angles.low(), angles.high());
+                + action.words().substring(1)
+                + (curves.size() > 1
+                        ? ": left beside right"
+                        : ": " + curves.get(0).side().words());
+        Range range =
+                Range.between(new Coordinate(angleWords(action), Coordinate.Kind.ANGLE), angles.low(), angles.high());
         return new Chart(title, TORQUE, range, layers, OptionalInt.empty());
     }
 
@@ -95,7 +101,8 @@ final class PersonCharts {
         layers.add(new Layer.Band(
                 series(angles, of.curve()::lower90), series(angles, of.curve()::upper90), ink(of.side())));
         Look look = Look.of(ink(of.side()), of.side() == Side.LEFT ? Stroke.HAD : Stroke.HAD_FINE);
-        layers.add(new Layer.Curve(series(angles, of.curve()::held), look, of.side().words() + " has"));
+        layers.add(new Layer.Curve(
+                series(angles, of.curve()::held), look, of.side().words() + " has"));
     }
 
     private static void tests(Curve of, List<Layer> layers) {
@@ -112,12 +119,15 @@ final class PersonCharts {
         }
         double[] at = tests.stream().mapToDouble(IsometricTest::angle).toArray();
         double[] torque = tests.stream().mapToDouble(IsometricTest::torque).toArray();
-        double[] low = tests.stream().mapToDouble(test -> test.torque() / (1 + test.relativeSd())).toArray();
-        double[] high = tests.stream().mapToDouble(test -> test.torque() * (1 + test.relativeSd())).toArray();
+        double[] low = tests.stream()
+                .mapToDouble(test -> test.torque() / (1 + test.relativeSd()))
+                .toArray();
+        double[] high = tests.stream()
+                .mapToDouble(test -> test.torque() * (1 + test.relativeSd()))
+                .toArray();
         if (meaning == Meaning.REACHED) {
             layers.add(new Layer.Bars(new Series(at, low), new Series(at, high), ink(of.side())));
         }
-        String word = meaning == Meaning.REACHED ? of.side().words() + ", tested" : of.side().words() + ", at least";
-        layers.add(new Layer.Dots(new Series(at, torque), marker, ink(of.side()), word));
+        layers.add(new Layer.Dots(new Series(at, torque), marker, ink(of.side()), ""));
     }
 }

@@ -61,16 +61,10 @@ final class PersonSection {
 
     private String headline() {
         Optional<Beside> farthest = findings.comparisons().sides().stream()
-                .filter(pair -> pair.comparison().beyond())
                 .max(Comparator.comparingDouble(
                         pair -> Math.abs(Math.log(pair.comparison().ratio()))));
         if (farthest.isPresent()) {
-            Beside pair = farthest.get();
-            return at(pair.one(), pair.one().result().of().subject().words()) + " is "
-                    + words.say(pair.one().result().torque(), Kind.TORQUE) + ", "
-                    + BenchWords.percent(Math.abs(pair.comparison().ratio() - 1))
-                    + (pair.comparison().ratio() < 1 ? " below" : " above")
-                    + " the right: more than measuring alone makes of two equal sides";
+            return beside(farthest.get());
         }
         if (!findings.tests().isEmpty()) {
             Tested last = findings.tests().get(findings.tests().size() - 1);
@@ -79,6 +73,16 @@ final class PersonSection {
                     + words.say(last.result().torque(), Kind.TORQUE);
         }
         return "Ranges and lengths of " + subject.name() + ", no strength tests";
+    }
+
+    private String beside(Beside pair) {
+        String said = at(pair.one(), pair.one().result().of().subject().words()) + " is "
+                + words.say(pair.one().result().torque(), Kind.TORQUE) + ", "
+                + BenchWords.percent(Math.abs(pair.comparison().ratio() - 1))
+                + (pair.comparison().ratio() < 1 ? " below" : " above") + " the right";
+        return pair.comparison().beyond()
+                ? said + ": more than measuring alone makes of two equal sides"
+                : said + ", which measuring alone can make of two equal sides";
     }
 
     private String at(Tested test, String what) {
@@ -93,9 +97,10 @@ final class PersonSection {
         findings.comparisons().sides().stream()
                 .filter(pair -> !pair.comparison().beyond())
                 .forEach(pair -> sentences.add(alike(pair)));
-        sentences.add("The torque that counts is the mean of the efforts that reached the most; the best of three reads a little high."
-                + " Its ± is one standard deviation: the efforts' scatter, the way of testing from day to day, the pad's place and"
-                + " the limb's weight together.");
+        sentences.add(
+                "The torque that counts is the mean of the efforts that reached the most; the best of three reads a little high."
+                        + " Its ± is one standard deviation: the efforts' scatter, the way of testing from day to day, the pad's place and"
+                        + " the limb's weight together.");
         sentences.add(CAUTION);
         return sentences;
     }
@@ -105,7 +110,8 @@ final class PersonSection {
         double threshold = pair.comparison().ratio() >= 1
                 ? pair.comparison().detectable()
                 : -pair.comparison().detectable();
-        return at(pair.one(), test.words()) + ": " + BenchWords.signed(pair.comparison().ratio() - 1) + " since "
+        return at(pair.one(), test.words()) + ": "
+                + BenchWords.signed(pair.comparison().ratio() - 1) + " since "
                 + pair.other().date() + ", "
                 + (pair.comparison().beyond() ? "more than the " : "less than the ") + BenchWords.signed(threshold)
                 + " that this way of testing can tell from nothing.";
@@ -113,7 +119,8 @@ final class PersonSection {
 
     private String alike(Beside pair) {
         StrengthBench.Subject test = pair.one().result().of().subject();
-        return at(pair.one(), test.action().words()) + ": left " + BenchWords.signed(pair.comparison().ratio() - 1)
+        return at(pair.one(), test.action().words()) + ": left "
+                + BenchWords.signed(pair.comparison().ratio() - 1)
                 + " beside the right, no more than measuring alone makes of two equal sides ("
                 + BenchWords.percent(pair.comparison().detectable()) + ").";
     }
@@ -121,8 +128,8 @@ final class PersonSection {
     private String range(Range range, Estimate change) {
         String what = range.result().of().which().words();
         return Character.toUpperCase(what.charAt(0)) + what.substring(1) + ": "
-                + (change.value() > 0 ? "+" : "") + words.say(change.value(), Kind.ANGLE)
+                + BenchWords.turned(change.value())
                 + (change.holds(0) ? ", less than the " : ", more than the ")
-                + words.say(change.halfWidth(), Kind.ANGLE) + " that this way of measuring can tell from nothing.";
+                + BenchWords.degrees(change.halfWidth()) + " that this way of measuring can tell from nothing.";
     }
 }

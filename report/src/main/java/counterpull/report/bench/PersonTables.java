@@ -55,14 +55,53 @@ final class PersonTables {
         return new Table(
                 "Strength tests, limb weight taken out",
                 List.of(
-                        word("test", "test", "what was tested", rows, test -> test.result().of().subject().words()),
-                        number("angle", "at", "joint angle", Measure.ANGLE, rows, test -> test.result().of().subject().angle()),
-                        word("date", "on", "day of the test", rows, test -> test.date().toString()),
+                        word(
+                                "test",
+                                "test",
+                                "what was tested",
+                                rows,
+                                test -> test.result().of().subject().words()),
+                        number(
+                                "angle",
+                                "at",
+                                "joint angle",
+                                Measure.ANGLE,
+                                rows,
+                                test -> test.result().of().subject().angle()),
+                        word(
+                                "date",
+                                "on",
+                                "day of the test",
+                                rows,
+                                test -> test.date().toString()),
+                        word(
+                                "torque",
+                                "torque",
+                                "mean of the efforts that reached the most, or a floor, with its standard uncertainty",
+                                rows,
+                                test -> torque(test.result())),
                         word("ended", "efforts", "how many, and what ended them", rows, test -> ended(test.result())),
-                        number("best", "best", "highest of all efforts", Measure.TORQUE, rows, test -> test.result().best()),
-                        number("variation", "CV", "coefficient of variation of the efforts that reached the most", Measure.EFFORT_FINE, rows, test -> test.result().efforts().reached().variation()),
-                        number("limb_weight", "weight", "what the limb's own weight added or took", Measure.TORQUE, rows, test -> test.result().efforts().limbWeight()),
-                        word("torque", "torque", "mean of the efforts that reached the most, or a floor, with its standard uncertainty", rows, test -> torque(test.result()))),
+                        number(
+                                "best",
+                                "best",
+                                "highest of all efforts",
+                                Measure.TORQUE,
+                                rows,
+                                test -> test.result().best()),
+                        number(
+                                "variation",
+                                "CV",
+                                "coefficient of variation of the efforts that reached the most",
+                                Measure.EFFORT_FINE,
+                                rows,
+                                test -> test.result().efforts().reached().variation()),
+                        number(
+                                "limb_weight",
+                                "weight",
+                                "what the limb's own weight added or took",
+                                Measure.TORQUE,
+                                rows,
+                                test -> test.result().efforts().limbWeight())),
                 3);
     }
 
@@ -84,12 +123,54 @@ final class PersonTables {
                 title,
                 List.of(
                         word("test", "test", "what was tested", rows, row -> subject(row, one)),
-                        number("angle", "at", "joint angle", Measure.ANGLE, rows, row -> row.one().result().of().subject().angle()),
-                        number("one", one, "torque", Measure.TORQUE, rows, row -> row.one().result().log().value()),
-                        number("other", other, "torque", Measure.TORQUE, rows, row -> row.other().result().log().value()),
-                        word("difference", "difference", one + " over " + other + ", less one", rows, row -> percent(row.comparison().ratio() - 1)),
-                        word("interval", "95 in 100", "interval of the difference", rows, row -> percent(row.comparison().percent().low()) + " to " + percent(row.comparison().percent().high())),
-                        word("told", "told from nothing", "whether it is beyond what measuring alone makes", rows, row -> row.comparison().beyond() ? "yes" : "no, from " + percent(row.comparison().ratio() >= 1 ? row.comparison().detectable() : -row.comparison().detectable()))),
+                        number(
+                                "angle",
+                                "at",
+                                "joint angle",
+                                Measure.ANGLE,
+                                rows,
+                                row -> row.one().result().of().subject().angle()),
+                        number(
+                                "one",
+                                one,
+                                "torque",
+                                Measure.TORQUE,
+                                rows,
+                                row -> row.one().result().log().value()),
+                        number(
+                                "other",
+                                other,
+                                "torque",
+                                Measure.TORQUE,
+                                rows,
+                                row -> row.other().result().log().value()),
+                        word(
+                                "difference",
+                                "difference",
+                                one + " over " + other + ", less one",
+                                rows,
+                                row -> percent(row.comparison().ratio() - 1)),
+                        word(
+                                "interval",
+                                "95 in 100",
+                                "interval of the difference",
+                                rows,
+                                row -> percent(row.comparison().percent().low()) + " to "
+                                        + percent(row.comparison().percent().high())),
+                        word(
+                                "told",
+                                "beyond measuring",
+                                "whether it is beyond what measuring alone makes",
+                                rows,
+                                row -> row.comparison().beyond()
+                                        ? "yes"
+                                        : "no, from "
+                                                + percent(
+                                                        row.comparison().ratio() >= 1
+                                                                ? row.comparison()
+                                                                        .detectable()
+                                                                : -row.comparison()
+                                                                        .detectable()))),
                 1);
     }
 
@@ -108,11 +189,43 @@ final class PersonTables {
         return new Table(
                 "Ranges",
                 List.of(
-                        word("end", "end of the range", "joint, side, end and how", rows, row -> row.result().of().which().words()),
-                        word("angle", "angle", "mean with its standard uncertainty", rows, row -> words.say(row.result().angle(), Kind.ANGLE)),
-                        number("readings", "readings", "how many", Measure.COUNT, rows, row -> row.result().scatter().count()),
-                        word("change", "since before", "now less the visit before", rows, row -> row.change().map(change -> (change.value() > 0 ? "+" : "") + words.say(change.value(), Kind.ANGLE)).orElse("")),
-                        word("told", "told from nothing", "whether that is beyond what measuring alone makes", rows, row -> row.change().map(change -> change.holds(0) ? "no, from " + words.say(change.halfWidth(), Kind.ANGLE) : "yes").orElse(""))),
+                        word(
+                                "end",
+                                "end of the range",
+                                "joint, side, end and how",
+                                rows,
+                                row -> row.result().of().which().words()),
+                        word(
+                                "angle",
+                                "angle",
+                                "mean with its standard uncertainty",
+                                rows,
+                                row -> words.say(row.result().angle(), Kind.ANGLE)),
+                        number(
+                                "readings",
+                                "readings",
+                                "how many",
+                                Measure.COUNT,
+                                rows,
+                                row -> row.result().scatter().count()),
+                        word(
+                                "change",
+                                "since before",
+                                "now less the visit before",
+                                rows,
+                                row -> row.change()
+                                        .map(change -> BenchWords.turned(change.value()))
+                                        .orElse("")),
+                        word(
+                                "told",
+                                "beyond measuring",
+                                "whether that is beyond what measuring alone makes",
+                                rows,
+                                row -> row.change()
+                                        .map(change -> change.holds(0)
+                                                ? "no, from " + BenchWords.degrees(change.halfWidth())
+                                                : "yes")
+                                        .orElse(""))),
                 1);
     }
 
@@ -121,19 +234,38 @@ final class PersonTables {
         return new Table(
                 "Lengths and girths",
                 List.of(
-                        word("what", "what", "what was taped", rows, row -> row.of().words()),
-                        word("length", "length", "mean with its standard uncertainty", rows, row -> words.say(row.estimate(), Kind.LENGTH)),
-                        number("readings", "readings", "how many", Measure.COUNT, rows, row -> row.of().readings().size())),
+                        word(
+                                "what",
+                                "what",
+                                "what was taped",
+                                rows,
+                                row -> row.of().words()),
+                        word(
+                                "length",
+                                "length",
+                                "mean with its standard uncertainty",
+                                rows,
+                                row -> words.say(row.estimate(), Kind.LENGTH)),
+                        number(
+                                "readings",
+                                "readings",
+                                "how many",
+                                Measure.COUNT,
+                                rows,
+                                row -> row.of().readings().size())),
                 1);
     }
 
     private static <T> Column word(String key, String title, String meaning, List<T> rows, Function<T, String> cell) {
-        return new WordColumn(new Column.Head(key, title, meaning), rows.stream().map(cell).toList());
+        return new WordColumn(
+                new Column.Head(key, title, meaning), rows.stream().map(cell).toList());
     }
 
     private static <T> Column number(
             String key, String title, String meaning, Measure measure, List<T> rows, ToDoubleFunction<T> cell) {
         return new NumberColumn(
-                new Column.Head(key, title, meaning), measure, rows.stream().mapToDouble(cell).toArray());
+                new Column.Head(key, title, meaning),
+                measure,
+                rows.stream().mapToDouble(cell).toArray());
     }
 }

@@ -1,0 +1,31 @@
+package counterpull.bench.machine;
+
+import counterpull.bench.Answer;
+import counterpull.bench.fit.Noise;
+import java.util.List;
+
+/**
+ * A machine that is known by its readings alone: force or torque at positions, slowly up and slowly down.
+ *
+ * <p>Law: up = mean + half difference, down = mean − half difference, both smooth in the position ({@link
+ * counterpull.bench.fit.SmoothCurves}). What is expected before reading: mean and half difference bend away from straight lines by
+ * about 20 % and 0.9 % of the mean reading (ours, no source); readings at close positions soon outweigh that.
+ *
+ * @param name what the floor calls it
+ * @param quantity what was read against what
+ * @param readings in the order in which they were read
+ * @param scale how far one reading may lie from the truth
+ */
+public record ProfileBench(String name, Quantity quantity, List<Seen> readings, Noise scale) implements MachineBench {
+    public ProfileBench {
+        readings = List.copyOf(readings);
+    }
+
+    @Override
+    public Answer<ProfileFound> answer() {
+        return Asking.answer(new SweepReadings(quantity, readings, scale).remarks(), () -> {
+            SweepCurves curves = SweepCurves.of(readings, scale);
+            return new ProfileFound(this, curves);
+        });
+    }
+}
