@@ -17,6 +17,11 @@ final class PeopleTables {
     private static final Due TESTER = oneOf(Words.TESTER);
     private static final Due GAUGE = new Due.OneOf(List.of("goniometer", "inclinometer", "phone", "eye"));
 
+    private static final Asked LIMB = new Asked(
+            List.of("limb", "limb at", "resting"),
+            "is the limb's own weight taken off these forces already, or did it pull across (limb: borne), or how did the limb lie"
+                    + " (limb: hanging or level; limb at: its angle above level), or what did it show at rest (resting)?");
+
     private PeopleTables() {}
 
     private static Due oneOf(Choices<?> choices) {
@@ -24,19 +29,19 @@ final class PeopleTables {
     }
 
     static ReadingsTable tests() {
-        return people("person-tests", "strength", PeopleTables::tests);
+        return people("person-tests", "strength", PeopleTables::tests, List.of(LIMB));
     }
 
     static ReadingsTable ranges() {
-        return people("person-ranges", "ranges", PeopleTables::ranges);
+        return people("person-ranges", "ranges", PeopleTables::ranges, List.of());
     }
 
     static ReadingsTable lengths() {
-        return people("person-lengths", "lengths", PeopleTables::lengths);
+        return people("person-lengths", "lengths", PeopleTables::lengths, List.of());
     }
 
     static ReadingsTable girths() {
-        return people("person-girths", "girths", PeopleTables::girths);
+        return people("person-girths", "girths", PeopleTables::girths, List.of());
     }
 
     /** A list of one side, by the side's name and the list's key. */
@@ -44,7 +49,7 @@ final class PeopleTables {
         Level list(String side, String key);
     }
 
-    private static ReadingsTable people(String word, String key, OfSide list) {
+    private static ReadingsTable people(String word, String key, OfSide list, List<Asked> asked) {
         Level visits = new Level(
                 List.of("visits"),
                 "",
@@ -57,7 +62,8 @@ final class PeopleTables {
                 Slot.of(Wanted.must("stature", new Due.Amount(Measures.STATURE), "height", "body height")),
                 Slot.of(Wanted.must("mass", new Due.Amount(Measures.BODY_MASS), "weight", "body mass", "body weight")),
                 Slot.of(Wanted.may("segment table", oneOf(Words.TABLE))));
-        return new ReadingsTable(word, new Level(List.of("people"), "", person, List.of(visits)), "side");
+        return new ReadingsTable(
+                word, new Level(List.of("people"), "", person, List.of(visits)), Which.of("side"), asked);
     }
 
     private static Level tests(String side, String key) {
@@ -118,6 +124,9 @@ final class PeopleTables {
 
     private static Level readings(Due due) {
         return new Level(
-                List.of("readings"), "", List.of(Slot.in(Wanted.must("reading", due, "value", "measured"))), List.of());
+                List.of("readings"),
+                "",
+                List.of(Slot.itself(Wanted.must("reading", due, "value", "measured"))),
+                List.of());
     }
 }

@@ -7,6 +7,7 @@ import java.util.Optional;
 public final class TableKinds {
     /** All of them, in the order in which they are told. */
     public static final List<TableKind> ALL = List.of(
+            RubberTable.rubber(),
             PeopleTables.tests(),
             PeopleTables.ranges(),
             PeopleTables.lengths(),
