@@ -72,7 +72,7 @@ final class RowsTree {
         for (Slot slot : level.slots()) {
             String value = row.get(slot.wanted().key());
             if (value != null) {
-                put(group, slot.path(), slot.form() == Slot.Form.LIST_OF_ONE ? List.of(value) : value);
+                put(group, slot.path(), slot.form().of(value));
             }
         }
         return group;

@@ -8,6 +8,12 @@ public final class TableKinds {
     /** All of them, in the order in which they are told. */
     public static final List<TableKind> ALL = List.of(
             RubberTable.rubber(),
+            MachineTables.sled(),
+            MachineTables.machine(),
+            MachineTables.stack(),
+            MachineTables.lever(),
+            MachineTables.cam(),
+            MachineTables.camByTorque(),
             PeopleTables.tests(),
             PeopleTables.ranges(),
             PeopleTables.lengths(),
