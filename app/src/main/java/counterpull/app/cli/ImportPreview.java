@@ -36,7 +36,8 @@ final class ImportPreview {
 
     /** The whole preview. */
     String text(List<String> questions) {
-        say(sheet.file() + ": " + conversion.taken().size() + " rows can be used and " + refusedRows()
+        say(sheet.file() + ": " + conversion.taken().size() + " rows can be used"
+                + (questions.isEmpty() ? "" : " so far") + " and " + refusedRows()
                 + " cannot. Cells are parted by"
                 + " a " + sheet.separator().word() + ", decimals by a "
                 + mapping.decimals().map(sign -> sign.word()).orElse("sign that is not known yet") + "; "

@@ -14,9 +14,11 @@ import java.util.Optional;
  * @param taken rows as files of readings have them
  * @param refused cells and rows that cannot be used
  * @param aside what stands before the headings, and comments: never read, never lost
+ * @param unused cells of columns that are not used, in rows that are
  */
-public record Conversion(List<Taken> taken, List<Refused> refused, List<Row> aside) {
+public record Conversion(List<Taken> taken, List<Refused> refused, List<Row> aside, List<String> unused) {
     public Conversion {
+        unused = List.copyOf(unused);
         taken = List.copyOf(taken);
         refused = List.copyOf(refused);
         aside = List.copyOf(aside);
@@ -59,14 +61,16 @@ public record Conversion(List<Taken> taken, List<Refused> refused, List<Row> asi
     public static Conversion of(Grid grid, Mapping mapping) {
         List<Taken> taken = new ArrayList<>();
         List<Refused> refused = new ArrayList<>();
+        List<String> unused = new ArrayList<>();
         RowReader.Plan plan = RowReader.Plan.of(mapping);
         for (Row row : grid.data()) {
             RowReader reader = RowReader.read(row, plan);
             if (reader.refused().isEmpty()) {
                 taken.add(new Taken(row.line(), reader.values()));
+                unused.addAll(reader.unused());
             }
             refused.addAll(reader.refused());
         }
-        return new Conversion(taken, refused, grid.aside());
+        return new Conversion(taken, refused, grid.aside(), unused);
     }
 }

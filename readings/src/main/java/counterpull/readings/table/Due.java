@@ -7,6 +7,7 @@ import counterpull.scenario.units.Reading;
 import counterpull.scenario.units.Unit;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
@@ -119,13 +120,24 @@ public sealed interface Due permits Due.Amount, Due.Whole, Due.OneOf, Due.Words 
         }
     }
 
-    /** One of several words. */
-    record OneOf(List<String> words) implements Due {
+    /**
+     * One of several words.
+     *
+     * @param words as files of readings have them
+     * @param also other words, lower case, that mean one of them
+     */
+    record OneOf(List<String> words, Map<String, String> also) implements Due {
+        /** Only these words. */
+        OneOf(List<String> words) {
+            this(words, Map.of());
+        }
+
         @Override
         public Cell cell(String written, ColumnUse use, DecimalSign decimals) {
             String plain = written.toLowerCase(Locale.ROOT).replace('_', ' ').strip();
+            String meant = also.getOrDefault(plain, plain);
             return words.stream()
-                    .filter(word -> word.equals(plain) || word.replace('-', ' ').equals(plain.replace('-', ' ')))
+                    .filter(word -> word.replace('-', ' ').equals(meant.replace('-', ' ')))
                     .findFirst()
                     .map(Cell::of)
                     .orElseGet(() -> Cell.refused("it is none of: " + String.join(", ", words)));

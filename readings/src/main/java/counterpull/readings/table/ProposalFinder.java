@@ -57,7 +57,18 @@ final class ProposalFinder {
                 missing(wanted);
             }
         }
+        kind.asked().forEach(asked -> oneOf(asked, meanings));
         return meanings;
+    }
+
+    private void oneOf(Asked asked, Map<Integer, Wanted> meanings) {
+        boolean named = meanings.values().stream().map(Wanted::key).anyMatch(asked.keys()::contains);
+        boolean inRows =
+                grid.data().stream().anyMatch(row -> row.cells().stream().anyMatch(asked.keys()::contains));
+        if (!named && !inRows) {
+            whole.put(asked.keys().get(0), Mapping.OPEN);
+            questions.add(asked.question());
+        }
     }
 
     private List<Integer> candidates(Wanted wanted, int likeness, Map<Integer, Wanted> taken) {

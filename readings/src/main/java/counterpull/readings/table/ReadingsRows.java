@@ -52,7 +52,7 @@ public record ReadingsRows(List<Map<String, String>> rows, List<String> leftOut)
         private void item(Node item, Level level, Map<String, String> above) {
             Map<String, String> row = new LinkedHashMap<>(above);
             if (!level.name().isEmpty()) {
-                row.put(table.which(), level.name());
+                row.put(table.which().key(), level.name());
             }
             for (Slot slot : level.slots()) {
                 Optional<Node> value = item instanceof MapNode group
@@ -74,17 +74,24 @@ public record ReadingsRows(List<Map<String, String>> rows, List<String> leftOut)
 
         /** Keys that neither a slot nor a list inside goes through. */
         private void leftOut(MapNode group, Level level) {
-            for (Entry entry : group.entries()) {
-                boolean known = level.slots().stream().anyMatch(slot -> begins(slot.path(), entry.key()))
-                        || level.below().stream().anyMatch(below -> begins(below.path(), entry.key()));
-                if (!known) {
-                    leftOut.add(String.valueOf(entry.place().key()));
-                }
-            }
+            List<List<String>> paths = new ArrayList<>();
+            level.slots().forEach(slot -> paths.add(slot.path()));
+            level.below().forEach(below -> paths.add(below.path()));
+            leftOut(group, paths);
         }
 
-        private static boolean begins(List<String> path, String key) {
-            return !path.isEmpty() && path.get(0).equals(key);
+        private void leftOut(MapNode group, List<List<String>> paths) {
+            for (Entry entry : group.entries()) {
+                List<List<String>> through = paths.stream()
+                        .filter(path -> !path.isEmpty() && path.get(0).equals(entry.key()))
+                        .map(path -> path.subList(1, path.size()))
+                        .toList();
+                if (through.isEmpty()) {
+                    leftOut.add(String.valueOf(entry.place().key()));
+                } else if (entry.value() instanceof MapNode inner) {
+                    leftOut(inner, through);
+                }
+            }
         }
 
         private static Optional<Node> at(MapNode group, List<String> path) {

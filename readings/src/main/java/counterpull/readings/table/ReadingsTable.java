@@ -11,9 +11,13 @@ import java.util.Optional;
  *
  * @param word its name on the command line and in a mapping
  * @param top the list of subjects; its path is the key in a file of readings
- * @param which the column that says to which list of readings a row belongs ("side", "way"), where a subject has several
+ * @param which says to which list of readings a row belongs, where a subject has several
+ * @param asked of which one at least must be there
  */
-public record ReadingsTable(String word, Level top, String which) implements TableKind {
+public record ReadingsTable(String word, Level top, Which which, List<Asked> asked) implements TableKind {
+    public ReadingsTable {
+        asked = List.copyOf(asked);
+    }
 
     @Override
     public List<Wanted> columns() {
@@ -22,7 +26,7 @@ public record ReadingsTable(String word, Level top, String which) implements Tab
         names(top, lists);
         collect(top, lists.size() > 1, columns);
         if (!lists.isEmpty()) {
-            columns.put(which, Wanted.must(which, new Due.OneOf(lists)));
+            columns.put(which.key(), which.wanted(lists));
         }
         return List.copyOf(columns.values());
     }
@@ -51,7 +55,7 @@ public record ReadingsTable(String word, Level top, String which) implements Tab
     @Override
     public List<String> lacking(Map<String, String> row) {
         List<String> faults = new ArrayList<>();
-        List<String> belongs = new ArrayList<>(List.of(which));
+        List<String> belongs = new ArrayList<>(List.of(which.key()));
         Optional<Level> level = Optional.of(top);
         while (level.isPresent()) {
             for (Slot slot : level.get().slots()) {
@@ -61,11 +65,11 @@ public record ReadingsTable(String word, Level top, String which) implements Tab
                     faults.add("the " + key + " is missing");
                 }
             }
-            level = level.get().next(row.getOrDefault(which, ""), row);
+            level = level.get().next(which.of(row), row);
         }
         row.keySet().stream()
                 .filter(key -> !belongs.contains(key))
-                .forEach(key -> faults.add("a row of " + row.getOrDefault(which, word) + " has no " + key));
+                .forEach(key -> faults.add("a row of " + row.getOrDefault(which.key(), word) + " has no " + key));
         return faults;
     }
 }

@@ -53,6 +53,15 @@ final class RowReader {
         return refused;
     }
 
+    /** What stands in columns that are not used. */
+    List<String> unused() {
+        return plan.mapping().columns().stream()
+                .filter(use ->
+                        use.means().isEmpty() && !row.cell(use.number() - 1).isEmpty())
+                .map(use -> "row " + row.line() + ", " + use.named() + ": " + row.cell(use.number() - 1))
+                .toList();
+    }
+
     private void read() {
         int width = plan.mapping().columns().size();
         if (row.filled() > width) {

@@ -12,6 +12,11 @@ public interface TableKind {
     /** What a row may hold. */
     List<Wanted> columns();
 
+    /** Things of which one at least must be said. */
+    default List<Asked> asked() {
+        return List.of();
+    }
+
     /** What is wrong with a row as a whole, whose cells are each good; each without a full stop. */
     default List<String> lacking(Map<String, String> row) {
         return List.of();

@@ -6,7 +6,19 @@ import java.util.Optional;
 /** Every kind of table that can be read: a new one is a class and a line here. */
 public final class TableKinds {
     /** All of them, in the order in which they are told. */
-    public static final List<TableKind> ALL = List.of(new TraceTable());
+    public static final List<TableKind> ALL = List.of(
+            RubberTable.rubber(),
+            MachineTables.sled(),
+            MachineTables.machine(),
+            MachineTables.stack(),
+            MachineTables.lever(),
+            MachineTables.cam(),
+            MachineTables.camByTorque(),
+            PeopleTables.tests(),
+            PeopleTables.ranges(),
+            PeopleTables.lengths(),
+            PeopleTables.girths(),
+            new TraceTable());
 
     private TableKinds() {}
 

@@ -40,12 +40,12 @@ class RoundTripTest {
                                             new Level(
                                                     List.of("up"),
                                                     "up",
-                                                    List.of(Slot.in(Wanted.must("force", FORCE))),
+                                                    List.of(Slot.itself(Wanted.must("force", FORCE))),
                                                     List.of()),
                                             new Level(
                                                     List.of("down"),
                                                     "down",
-                                                    List.of(Slot.in(Wanted.must("force", FORCE))),
+                                                    List.of(Slot.itself(Wanted.must("force", FORCE))),
                                                     List.of()))),
                             new Level(
                                     List.of("tests", "long"),
@@ -54,7 +54,8 @@ class RoundTripTest {
                                             Slot.of(Wanted.must("length", LENGTH)),
                                             Slot.in(Wanted.may("note", new Due.Words(60)), "about", "note")),
                                     List.of()))),
-            "readings");
+            Which.of("readings"),
+            List.of());
 
     private static final String[] WORDS = {
         "T1",
@@ -86,7 +87,7 @@ class RoundTripTest {
         for (int trial = 0; trial < TRIALS; trial++) {
             List<Map<String, String>> rows = rows(random);
             Conversion first = new Conversion(
-                    rows.stream().map(row -> new Conversion.Taken(1, row)).toList(), List.of(), List.of());
+                    rows.stream().map(row -> new Conversion.Taken(1, row)).toList(), List.of(), List.of(), List.of());
             String yaml = ReadingsText.yaml("a", NESTED, first);
             ReadingsRows out = read(yaml);
             assertThat(out.leftOut()).as(yaml).isEmpty();
