@@ -208,6 +208,7 @@ public final class SureWords {
         return switch (tester) {
             case HAND_HELD -> "hand-held";
             case BELT_FIXED -> "belt";
+            case REPETITIONS -> "repetitions";
             case ISOKINETIC -> "isokinetic";
         };
     }
