@@ -17,6 +17,8 @@ import java.util.List;
 
 /** A measured machine as an entry of a scenario's {@code resists}; what nobody measured stands as a comment. */
 final class MachineText {
+    private static final double SPARE = 3;
+
     private final List<String> lines = new ArrayList<>();
 
     private MachineText() {}
@@ -54,7 +56,8 @@ final class MachineText {
         line(3, found.bench().quantity().words() + ":");
         double step = (found.last() - found.first()) / 1000;
         for (MeasuredProfile.Reading reading : found.readings()) {
-            double sd = found.mean(reading.position()).standardError();
+            // one digit more than a reader needs
+            double sd = SPARE * found.mean(reading.position()).standardError();
             line(
                     4,
                     "- {" + (travel ? "travel" : "angle") + ": " + Sure.known(reading.position(), step, at) + ", up: "
@@ -131,7 +134,7 @@ final class MachineText {
             line(
                     4,
                     "- {name: plate horn, radius: " + Sure.value(horn.radius(), Unit.CENTIMETRE) + ", offset: "
-                            + Sure.value(horn.offset(), Unit.DEGREE) + ", chosen: 10 kg}");
+                            + Sure.value(horn.offset(), Unit.DEGREE) + ", chosen: 10 kg}   # or what is put on");
         });
         line(3, "friction: " + Sure.value(found.friction(), Unit.NEWTON_METRE));
     }

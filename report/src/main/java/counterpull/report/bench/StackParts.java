@@ -9,7 +9,9 @@ import counterpull.bench.machine.StackPull;
 import counterpull.engine.Constants;
 import counterpull.picture.Chart;
 import counterpull.picture.Coordinate;
+import counterpull.picture.Ink;
 import counterpull.picture.Range;
+import counterpull.picture.Stroke;
 import counterpull.report.table.Column;
 import counterpull.report.table.Measure;
 import counterpull.report.table.NumberColumn;
@@ -106,8 +108,8 @@ final class StackParts implements MachineParts {
         BenchCurves curves = new BenchCurves(0, high);
         double factor = found.ratio().map(ratio -> Constants.STANDARD_GRAVITY / ratio.value()).orElse(perKilogram());
         curves.curve(
-                counterpull.picture.Ink.QUIET,
-                counterpull.picture.Stroke.TODAY,
+                Ink.QUIET,
+                Stroke.TODAY,
                 found.ratio().isPresent() ? "as printed" : "as these pins are",
                 at -> Estimate.normal(at * factor, 0));
         for (Way way : Way.values()) {
@@ -121,7 +123,7 @@ final class StackParts implements MachineParts {
                 new Chart(
                         "Pull at the handle by what is printed",
                         new Chart.Measure(Chart.Quantity.FORCE, "as the scale reads it"),
-                        Range.between(new Coordinate("printed at the pin", Coordinate.Kind.MASS), 0, high),
+                        Range.between(new Coordinate("printed", Coordinate.Kind.MASS), 0, high),
                         curves.layers(),
                         OptionalInt.empty()),
                 "Circles: slowly out. Squares: slowly let back. Half way between them is the weight; the grey line is what the printed"
