@@ -9,7 +9,7 @@ final class PullGroups {
     private static final double NORMAL = 1.4826;
 
     private static final double SCATTERS = 6;
-    private static final double SHARE = 0.015;
+    private static final double SHARE = 0.02;
     private static final int FEWEST = 3;
 
     private final SledBench bench;
