@@ -50,7 +50,10 @@ public final class Ratios {
         row("six segments, engine / library", time("sixByEngine") / time("sixByLibrary"), "at most 0.1");
         row("bytes allocated, six segments", bytes("sixByEngine"), ZERO);
         row("profile / its evaluations alone", time("wholeProfile") / time("evaluationsAlone"), "at most 4");
+        row("ms for 20 readings of rubber", time("fitChoiceAndBand"), "at most 50");
         row("kilobytes allocated per profile", bytes("wholeProfile") / 1000, "no bar");
+        row("one draw / whole profile", time("hundredDraws") / 100 / time("wholeProfile"), "no bar");
+        row("10,000 draws on two threads, s", time("tenThousandDraws") / 1e6, "at most 1");
     }
 
     private static void row(String what, double value, String bar) {

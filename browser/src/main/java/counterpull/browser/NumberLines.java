@@ -59,7 +59,7 @@ final class NumberLines {
         }
     }
 
-    private void add(String name, double value) {
+    void add(String name, double value) {
         lines.add(name + "\t" + value);
     }
 

@@ -55,24 +55,29 @@ public final class WorkedExample {
         }
     }
 
-    /** Every number: a push straight along the rail, one that takes least effort, then the exercises. */
+    /** Every number: a push straight along the rail, one that takes least effort, the exercises, then how sure the first is. */
     public static List<String> lines() {
         NumberLines lines = new NumberLines();
         lines.add("straight", profile(new Push.Angled(0)));
         lines.add("least effort", profile(new Push.LeastEffort(Angles.radians(-15), Angles.radians(15))));
         WorkedExercises.add(lines);
+        WorkedUncertainty.add(lines, task(new Push.Angled(0)));
         return lines.all();
     }
 
     private static PressProfile profile(Push push) {
-        return PressProfile.of(new PressTask(
+        return PressProfile.of(task(push));
+    }
+
+    private static PressTask task(Push push) {
+        return new PressTask(
                 person(),
                 sled(),
                 stance(),
                 new Pushing(push, Pushing.USUAL_SPREAD),
                 new FullStop(new Tempo.Seconds(2, 0, 2, 0)),
                 new Loading(60, List.of(line())),
-                POSITIONS));
+                POSITIONS);
     }
 
     private static Leg leg() {

@@ -1,11 +1,13 @@
 package counterpull.scenario;
 
+import counterpull.engine.body.Joint;
 import counterpull.engine.motion.Tempo;
 import counterpull.engine.profile.ExerciseTask;
 import counterpull.engine.profile.Limb;
 import counterpull.engine.profile.Person;
 import counterpull.engine.uncertainty.Doubts;
 import counterpull.engine.uncertainty.ExerciseTrial;
+import counterpull.engine.uncertainty.Looked;
 import counterpull.scenario.content.About;
 import counterpull.scenario.content.Aim;
 import counterpull.scenario.content.Client;
@@ -37,6 +39,15 @@ public record ExerciseScenario(Optional<About> about, Client client, Doing doing
     /** What the answer rests on and is known only so far. */
     public Doubts<ExerciseTrial> doubts() {
         return Doubts.of(task(), unsure.stated(client));
+    }
+
+    /** What is looked at in every draw; where no ceiling is stated, all that there is. */
+    public Looked looked() {
+        List<Joint> all = doing.motion().joints();
+        return aim.target()
+                .map(target -> new Looked(
+                        target.joints().stream().filter(all::contains).toList(), target.ceiling()))
+                .orElse(new Looked(all, 1));
     }
 
     @Override

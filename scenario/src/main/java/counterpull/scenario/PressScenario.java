@@ -6,8 +6,10 @@ import counterpull.engine.choice.Racking;
 import counterpull.engine.motion.Tempo;
 import counterpull.engine.profile.Limb;
 import counterpull.engine.profile.Person;
+import counterpull.engine.profile.PressProfile;
 import counterpull.engine.profile.PressTask;
 import counterpull.engine.uncertainty.Doubts;
+import counterpull.engine.uncertainty.Looked;
 import counterpull.engine.uncertainty.PressTrial;
 import counterpull.scenario.content.About;
 import counterpull.scenario.content.Bounds;
@@ -71,6 +73,16 @@ public record PressScenario(
     /** What today's answer rests on and is known only so far. */
     public Doubts<PressTrial> doubts() {
         return Doubts.of(task(), unsure.stated(client));
+    }
+
+    /** The same of a setup that a search found. */
+    public Doubts<PressTrial> doubts(PressProfile setup) {
+        return Doubts.of(PressTrial.of(setup), unsure.stated(client));
+    }
+
+    /** What is looked at in every draw. */
+    public Looked looked() {
+        return new Looked(wanted.target().joints(), wanted.target().ceiling());
     }
 
     @Override

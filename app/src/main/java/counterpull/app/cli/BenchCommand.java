@@ -28,7 +28,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "bench",
         mixinStandardHelpOptions = true,
-        subcommands = {BenchImportCommand.class, BenchExportCommand.class},
+        subcommands = {BenchImportCommand.class, BenchRepetitionsCommand.class, BenchExportCommand.class},
         header = "Says what readings tell about rubber, a sled, a machine or a person, and how sure that is.",
         description =
                 "Reads a file of readings (rubber, sleds, machines, people), says what they tell and how sure that is,"

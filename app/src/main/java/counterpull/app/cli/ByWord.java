@@ -4,6 +4,7 @@ import counterpull.engine.body.Joint;
 import counterpull.engine.body.Side;
 import counterpull.engine.choice.Strategy;
 import counterpull.engine.motion.Phase;
+import counterpull.engine.strength.Tester;
 import counterpull.report.bench.TraceSection;
 import counterpull.scenario.units.Units;
 import java.util.List;
@@ -27,6 +28,8 @@ final class ByWord {
         add(command, WhyCommand.Number.class);
         add(command, DemoCommand.Who.class);
         add(command, TraceSection.Take.class);
+        add(command, SureCommand.Format.class);
+        add(command, Tester.class);
         return command.registerConverter(int.class, ByWord::whole);
     }
 

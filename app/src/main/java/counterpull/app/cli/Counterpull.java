@@ -15,6 +15,7 @@ import picocli.CommandLine.Spec;
             DemoCommand.class,
             ReadCommand.class,
             ProfileCommand.class,
+            SureCommand.class,
             ChooseCommand.class,
             CardCommand.class,
             WhyCommand.class,

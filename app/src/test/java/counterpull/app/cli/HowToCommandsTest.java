@@ -9,24 +9,26 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
-/** Every command of the page on choosing an exercise is run, and prints or writes what the page says under it. */
+/** Every command of a page is run, and prints or writes what the page says under it. */
 class HowToCommandsTest {
-    private static final Path PAGE = Path.of("..", "docs", "howto", "choose-an-exercise.md");
+    private static final Path PAGES = Path.of("..", "docs", "howto");
     private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|\\S+");
 
     @TempDir
     Path folder;
 
-    @Test
-    void everyCommandDoesWhatThePageSays() throws IOException {
+    @ParameterizedTest
+    @CsvSource({"choose-an-exercise.md, 7, 8", "how-sure-is-it.md, 3, 9"})
+    void everyCommandDoesWhatThePageSays(String page, int howMany, int lines) throws IOException {
         int commands = 0;
         int quotes = 0;
         String said = "";
         boolean quoting = false;
-        for (String line : Files.readAllLines(PAGE)) {
+        for (String line : Files.readAllLines(PAGES.resolve(page))) {
             if (line.startsWith("    ./counterpull ")) {
                 said = run(line.substring("    ./counterpull ".length()));
                 commands++;
@@ -37,8 +39,8 @@ class HowToCommandsTest {
                 quotes++;
             }
         }
-        assertThat(commands).isEqualTo(7);
-        assertThat(quotes).isEqualTo(8);
+        assertThat(commands).isEqualTo(howMany);
+        assertThat(quotes).isEqualTo(lines);
     }
 
     private String run(String command) throws IOException {

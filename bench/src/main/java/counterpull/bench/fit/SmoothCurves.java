@@ -10,16 +10,13 @@ import java.util.List;
  * Smooth curves of which nobody knows the formula, through readings each of which shows a weighted sum of them (mean + half difference on
  * the way up, mean − half difference on the way down).
  *
- * <p>Model: each curve is a polynomial of low degree plus a Gaussian process with the Matérn 5/2 covariance, r²σ²(1 + u + u²/3)e⁻ᵘ,
- * u = √5 |x − x′|/ℓ; readings have independent normal errors σ. The polynomials have no prior, σ is integrated out (or stated), and sizes r and
+ * <p>Model: each curve is a polynomial of low degree plus a Gaussian process with the covariance r²σ² exp(−(x − x′)²/2ℓ²);
+ * readings have independent normal errors σ. The polynomials have no prior, σ is integrated out (or stated), and sizes r and
  * width ℓ are summed over a grid, each weighed by how likely it makes the readings. Intervals: t (normal where σ is stated) about the mean of
  * all of them. Source: Rasmussen & Williams 2006, Gaussian Processes for Machine Learning, equations 2.41–2.45 and 4.17, the grid as
  * in their 5.2 (from memory); ours: the grid, and one t for the mixture.
  */
 public final class SmoothCurves {
-    /** Widths ℓ as multiples of half the range of positions. */
-    private static final double[] WIDTHS = {0.8, 1.3, 2.1};
-
     /** Sizes r as multiples of the noise of one reading. */
     private static final double[] SIZES = {0, 0.5, 1, 2, 4, 8, 16, 32, 64, 128, 256};
 
@@ -67,11 +64,12 @@ public final class SmoothCurves {
      * Curves through readings; refused where the readings are too few to see their own scatter and none is stated.
      *
      * @param sights what was read, repeats at one place already in their mean
-     * @param bends what is expected of each curve
+     * @param expected what is expected before anything was read
      * @param repeats what the repeats scatter about their means
      * @param noise stated, or from the scatter
      */
-    public static SmoothCurves of(List<Sight> sights, Bend[] bends, Repeats repeats, Noise noise) {
+    public static SmoothCurves of(List<Sight> sights, Expected expected, Repeats repeats, Noise noise) {
+        Bend[] bends = expected.bends().toArray(new Bend[0]);
         int[] degrees = new int[bends.length];
         for (int i = 0; i < degrees.length; i++) {
             degrees[i] = bends[i].degree();
@@ -89,20 +87,32 @@ public final class SmoothCurves {
                     "there are too few readings for a curve with a band: read at more positions, or more often at each");
         }
         List<SmoothFit> all = new ArrayList<>();
-        for (double width : WIDTHS) {
+        for (double width : expected.widths()) {
             sized(all, new SmoothSetting(scale, width, new double[degrees.length], bends), 0, repeats, noise);
         }
         return new SmoothCurves(scale, stated ? Double.POSITIVE_INFINITY : left, all);
     }
 
-    private static void sized(
-            List<SmoothFit> all, SmoothSetting setting, int curve, Repeats repeats, Noise noise) {
+    private static void sized(List<SmoothFit> all, SmoothSetting setting, int curve, Repeats repeats, Noise noise) {
         if (curve == setting.sizes().length) {
             all.add(SmoothFit.of(setting, repeats, noise));
             return;
         }
         for (double size : SIZES) {
             sized(all, setting.with(curve, size), curve + 1, repeats, noise);
+        }
+    }
+
+    /**
+     * What is expected of all curves before anything was read.
+     *
+     * @param bends of each curve
+     * @param widths ℓ to be tried, as multiples of half the range of positions
+     */
+    public record Expected(List<Bend> bends, List<Double> widths) {
+        public Expected {
+            bends = List.copyOf(bends);
+            widths = List.copyOf(widths);
         }
     }
 

@@ -4,6 +4,7 @@ import counterpull.bench.Estimate;
 import counterpull.bench.fit.Noise;
 import counterpull.bench.fit.SmoothCurves;
 import counterpull.bench.fit.SmoothCurves.Bend;
+import counterpull.bench.fit.SmoothCurves.Expected;
 import counterpull.bench.fit.SmoothCurves.Repeats;
 import counterpull.bench.fit.SmoothCurves.Sight;
 import counterpull.engine.Constants;
@@ -52,11 +53,11 @@ public final class CamFound implements MachineFound {
             low = Math.min(low, mean);
             high = Math.max(high, mean);
         }
-        Bend[] bends = {new Bend(2, BENDS * (high - low))};
+        Expected expected = new Expected(List.of(new Bend(2, BENDS * (high - low))), List.of(1.0, 1.4));
         Noise tape = squares == 0 && degrees > 0 && bench.tape() instanceof Noise.FromScatter
                 ? new Noise.Stated(FINEST_TAPE)
                 : bench.tape();
-        SmoothCurves curves = SmoothCurves.of(sights, bends, new Repeats(squares, degrees), tape);
+        SmoothCurves curves = SmoothCurves.of(sights, expected, new Repeats(squares, degrees), tape);
         int sense = bench.lifts().sense();
         return new CamFound(bench, angles, at -> curves.slope(at, sense));
     }
@@ -69,7 +70,9 @@ public final class CamFound implements MachineFound {
         double factor = bench.ratio().value() / (bench.mass().value() * Constants.STANDARD_GRAVITY);
         double relative = Math.hypot(bench.ratio().relative(), bench.mass().relative());
         return new CamFound(
-                bench, new double[] {curves.first(), curves.last()}, at -> unsure(curves.mean(at).times(factor), relative));
+                bench,
+                new double[] {curves.first(), curves.last()},
+                at -> unsure(curves.mean(at).times(factor), relative));
     }
 
     /** A factor that is itself unsure, as a normal share. */

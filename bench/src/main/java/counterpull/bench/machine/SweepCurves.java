@@ -5,6 +5,7 @@ import counterpull.bench.Way;
 import counterpull.bench.fit.Noise;
 import counterpull.bench.fit.SmoothCurves;
 import counterpull.bench.fit.SmoothCurves.Bend;
+import counterpull.bench.fit.SmoothCurves.Expected;
 import counterpull.bench.fit.SmoothCurves.Repeats;
 import counterpull.bench.fit.SmoothCurves.Sight;
 import java.util.ArrayList;
@@ -14,7 +15,7 @@ import java.util.TreeSet;
 /** Mean and half difference of readings up and down as smooth curves. */
 final class SweepCurves {
     private static final double MEAN_BENDS = 0.2;
-    private static final double HALF_BENDS = 0.009;
+    private static final double HALF_BENDS = 0.013;
 
     private final SmoothCurves curves;
     private final double[] positions;
@@ -45,8 +46,9 @@ final class SweepCurves {
             }
         }
         double level = readings.stream().mapToDouble(Seen::size).average().orElse(1);
-        Bend[] bends = {new Bend(1, MEAN_BENDS * level), new Bend(1, HALF_BENDS * level)};
-        return new SweepCurves(SmoothCurves.of(sights, bends, new Repeats(squares, degrees), scale), positions);
+        Expected expected = new Expected(
+                List.of(new Bend(1, MEAN_BENDS * level), new Bend(1, HALF_BENDS * level)), List.of(0.8, 1.3, 2.1));
+        return new SweepCurves(SmoothCurves.of(sights, expected, new Repeats(squares, degrees), scale), positions);
     }
 
     static double[] at(List<Seen> readings, Way way, double position) {

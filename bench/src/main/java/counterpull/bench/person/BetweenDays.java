@@ -28,6 +28,7 @@ final class BetweenDays {
             case HAND_HELD -> byHand(action);
             case BELT_FIXED -> byBelt(action);
             case ISOKINETIC -> 0.054;
+            case REPETITIONS -> tester.relativeSd(action);
         };
     }
 

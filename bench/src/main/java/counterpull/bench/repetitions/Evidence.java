@@ -36,11 +36,8 @@ final class Evidence {
                 Contest.settle(places.stream().map(Evidence::pair).toList(), seen);
         List<JointEvidence> joints = new ArrayList<>();
         for (int g = 0; g < settled.size(); g++) {
-            double chance = settled.get(g).stream()
-                    .mapToDouble(Contest.Posterior::limiting)
-                    .sum();
             for (int i = 0; i < settled.get(g).size(); i++) {
-                joints.add(joint(places.get(g).get(i), settled.get(g).get(i), chance));
+                joints.add(joint(places.get(g).get(i), settled.get(g).get(i)));
             }
         }
         joints.sort(Comparator.comparingDouble((JointEvidence each) -> -each.limiting()));
@@ -60,13 +57,16 @@ final class Evidence {
         return new Pair(each, Math.sqrt(shared));
     }
 
-    private JointEvidence joint(HardestPlace place, Contest.Posterior found, double chance) {
-        boolean measured = chance >= MEASURED && seen instanceof Sighting.Near;
-        Optional<IsometricTest> test = measured ? measured(place, found) : floor(place);
+    private JointEvidence joint(HardestPlace place, Contest.Posterior found) {
+        boolean measured = found.limiting() >= MEASURED && seen instanceof Sighting.Near;
+        Optional<IsometricTest> test = measured ? measured(place, found).or(() -> floor(place)) : floor(place);
         return new JointEvidence(place, found.limiting(), found.mean(), Math.sqrt(found.variance()), test);
     }
 
-    /** The normal likelihood that would have led from the curve as it stood to the posterior. */
+    /**
+     * The normal likelihood that would have led from the curve as it stood to the posterior. None where the set made it less sure: a
+     * joint that either limited or is far stronger.
+     */
     private static Optional<IsometricTest> measured(HardestPlace place, Contest.Posterior found) {
         double before = place.logSd() * place.logSd();
         double precision = 1 / found.variance() - 1 / before;

@@ -1,5 +1,10 @@
 package counterpull.bench.repetitions;
 
+import counterpull.engine.body.Joint;
+import counterpull.engine.motion.Hinge;
+import counterpull.engine.profile.ExerciseProfile;
+import counterpull.engine.profile.Profile;
+
 /**
  * The share p of the most that can be lifted once, against the repetitions N to failure at it, 1 to 20; and how far one person may lie
  * from it, as a standard deviation of ln p.
@@ -55,6 +60,21 @@ public enum ShareOfMaximum {
         this.words = words;
         this.widest = widest;
         this.widening = widening;
+    }
+
+    /** The kind that a setup most likely is: by its movement. */
+    public static ShareOfMaximum of(Profile profile) {
+        if (profile.joints().size() == 1 || turnsOneJoint(profile)) {
+            return ONE_JOINT;
+        }
+        boolean arms =
+                profile.joints().contains(Joint.SHOULDER) || profile.joints().contains(Joint.SHOULDER_SIDEWAYS);
+        return arms ? UPPER_BODY : LEG_PRESS;
+    }
+
+    private static boolean turnsOneJoint(Profile profile) {
+        return profile instanceof ExerciseProfile exercise
+                && exercise.task().exercise().motion() instanceof Hinge;
     }
 
     abstract double curve(double repetitions);

@@ -185,6 +185,5 @@ final class Afterwards {
                     .then(CRYSTALS, Kind.NUMBER)
                     .then(" natural rubber crystallises, loses much more and takes a set"));
         }
-        remarks.add(Remark.note("tested-length", "nothing is said past ").then(sample.last(), Kind.LENGTH));
     }
 }

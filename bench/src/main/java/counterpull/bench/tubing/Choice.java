@@ -51,9 +51,13 @@ record Choice(Tried tried, String why) {
         }
         Tried least = fewest(closed, Candidate.Score::aicc, 0);
         double gap = mark - least.candidate().score().aicc().getAsDouble();
+        boolean fewer = best.candidate().constants().size()
+                < least.candidate().constants().size();
+        String plainer =
+                fewer ? "it takes fewer numbers" : "of two that take as many numbers its constants are better known";
         String why = gap > 0
-                ? "within 2 of the best AICc (" + one(gap) + " above " + name(least) + ") and with fewer numbers"
-                : "smallest AICc: it leaves the least over for the numbers that it takes";
+                ? "its AICc is within 2 of the best, " + one(gap) + " above " + name(least) + ", and " + plainer
+                : "smallest AICc, that is, it leaves the least over for the numbers that it takes";
         return new Choice(best, why);
     }
 
@@ -89,8 +93,7 @@ record Choice(Tried tried, String why) {
                 .filter(each -> mark.of(each.candidate().score()).getAsDouble() <= least + tie)
                 .min(Comparator.comparingInt(
                                 (Tried each) -> each.candidate().constants().size())
-                        .thenComparingDouble(
-                                each -> mark.of(each.candidate().score()).getAsDouble()))
+                        .thenComparing(each -> each.candidate().family()))
                 .orElseThrow();
     }
 

@@ -20,6 +20,11 @@ final class ClosedFit implements CurveFit {
     /** Fits whose parameters differ by less than this share are one and the same. */
     private static final double SAME = 1e-3;
 
+    private static final int NEAR = 10;
+    private static final double NEAR_STEP = 0.4;
+    private static final double FAR_STEP = 0.75;
+    private static final double HELD = 1e-7;
+
     final Shape shape;
     final Sample sample;
     final Fit fit;
@@ -48,7 +53,42 @@ final class ClosedFit implements CurveFit {
                 rivals.add(trial);
             }
         }
-        return from(shape, sample, best.parameters(), rivals);
+        ClosedFit found = from(shape, sample, best.parameters(), rivals);
+        return shape.bent() < 0 ? found : found.laidOut();
+    }
+
+    /**
+     * The bent parameter held at one place after another, the others fitted: an interval is then the union of what each place allows, which
+     * is that of the profile likelihood and keeps its 95 % where slopes alone do not.
+     */
+    private ClosedFit laidOut() {
+        int bent = shape.bent();
+        double at = fit.parameters()[bent];
+        double error = fit.estimate(bent).standardError();
+        List<Fit> places = new ArrayList<>();
+        for (int k = -NEAR; k <= NEAR; k++) {
+            place(at + k * NEAR_STEP * error, places);
+        }
+        for (double far = OgdenShape.LOWEST; far <= OgdenShape.HIGHEST; far += FAR_STEP) {
+            place(far, places);
+        }
+        return new ClosedFit(shape, sample, fit, places);
+    }
+
+    private void place(double value, List<Fit> places) {
+        if (!(value >= OgdenShape.LOWEST && value <= OgdenShape.HIGHEST)) {
+            return;
+        }
+        double[] start = fit.parameters();
+        start[shape.bent()] = value;
+        try {
+            places.add(regression(shape, sample.as(new Noise.Stated(Math.max(noise(), 1e-12))), start)
+                    .known(shape.bent(), value, HELD)
+                    .within(TRIAL_STEPS)
+                    .fit());
+        } catch (Refusal nothingThere) {
+            return;
+        }
     }
 
     private static boolean apart(Fit one, Fit other) {
@@ -156,8 +196,8 @@ final class ClosedFit implements CurveFit {
     /** A number that follows from the law's parameters, over every way of fitting that the readings allow. */
     Estimate constant(ToDoubleFunction<double[]> function) {
         Estimate own = fit.freely(function);
-        double low = own.low();
-        double high = own.high();
+        double low = shape.bent() < 0 ? own.low() : own.value();
+        double high = shape.bent() < 0 ? own.high() : own.value();
         double quantile = fit.quantile();
         for (Fit rival : rivals) {
             double worse = (deviance(rival, sample) - deviance(fit, sample)) / (fit.noise() * fit.noise());

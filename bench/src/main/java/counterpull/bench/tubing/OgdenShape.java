@@ -28,6 +28,17 @@ record OgdenShape(int terms, double reference) implements Shape {
         return 2 * terms;
     }
 
+    /** Two terms or more through as few readings as they have numbers had too narrow bands: one more. */
+    @Override
+    public int fewest(boolean stated) {
+        return parameters() + (stated ? terms > 1 ? 1 : 0 : 2);
+    }
+
+    @Override
+    public int bent() {
+        return terms == 1 ? 1 : -1;
+    }
+
     /** Stiffness at rest of a term, μα, per force at the reference. */
     private double per(double alpha) {
         return 1 / OgdenTermShape.force(alpha, reference);

@@ -16,6 +16,19 @@ sealed interface Shape permits LinearShape, TwoConstantShape, OgdenShape {
 
     double force(double[] at, double stretch);
 
+    /**
+     * Readings that it takes: as many as its own numbers where the scale's noise is stated; where it must be seen in the scatter two more,
+     * since the natural length is a number too.
+     */
+    default int fewest(boolean stated) {
+        return parameters() + (stated ? 0 : 2);
+    }
+
+    /** A parameter by which the force bends so much that its likelihood is laid out place by place; −1 for none. */
+    default int bent() {
+        return -1;
+    }
+
     /** dT/dλ. */
     double rise(double[] at, double stretch);
 

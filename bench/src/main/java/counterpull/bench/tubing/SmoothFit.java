@@ -7,9 +7,10 @@ import counterpull.engine.Refusal;
 import java.util.function.ToDoubleFunction;
 
 /**
- * A smooth curve through the readings: the two functions of the Mooney–Rivlin law taken freely, plus a deviation that is smooth (a
- * random function of Matérn's kind of order 5/2 times the distance from natural length, so that there is none there), plus the natural length's own error. How far it may wander is not one
- * number but a row of them, each weighed by how likely it makes the readings; so the band knows that the smoothing itself is uncertain.
+ * A smooth curve through the readings: the two functions of the Mooney–Rivlin law and the straight line taken freely, plus a
+ * deviation that is smooth (a random function of Matérn's kind of order 5/2 times the distance from natural length, so that
+ * there is none there), plus the natural length's own error. How far it may wander is not one number but a row of them, each
+ * weighed by how likely it makes the readings; so the band knows that the smoothing itself is uncertain.
  *
  * <p>Source: Rasmussen CE and Williams CKI 2006, Gaussian Processes for Machine Learning, sections 2.7 and 4.2 (from memory). The freely
  * taken functions and the averaging over strengths are ours.
@@ -24,7 +25,7 @@ final class SmoothFit implements CurveFit {
     private static final double REACH = 0.5;
 
     private static final int ROUNDS = 3;
-    private static final int FUNCTIONS = 2;
+    private static final int FUNCTIONS = 3;
 
     private final Sample sample;
     private final ClosedFit base;
@@ -35,14 +36,15 @@ final class SmoothFit implements CurveFit {
     private double noise;
 
     SmoothFit(Sample sample, ClosedFit base) {
-        if (sample.size() < FEWEST) {
+        int least = FEWEST + (sample.stated() ? 0 : 1);
+        if (sample.size() < least) {
             throw new Refusal(
                     Fault.OUTSIDE_LIMITS,
                     "readings",
                     sample.size(),
-                    FEWEST,
+                    least,
                     "",
-                    "fewer than five readings show no smoothness");
+                    "fewer than " + least + " readings show no smoothness");
         }
         this.sample = sample;
         this.base = base;
@@ -104,7 +106,7 @@ final class SmoothFit implements CurveFit {
     private double[] functions(double length) {
         double stretch = length / sample.natural;
         double first = TwoConstantShape.first(stretch);
-        return new double[] {first, first / stretch};
+        return new double[] {first, first / stretch, stretch - 1};
     }
 
     private double along(double length) {

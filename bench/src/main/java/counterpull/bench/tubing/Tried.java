@@ -48,7 +48,7 @@ record Tried(Candidate candidate, Optional<CurveFit> curve, LawOf law) {
     }
 
     private static Tried closed(Shape shape, Sample sample, Area area, double noise) {
-        int least = shape.parameters() + (sample.stated() ? 0 : 1);
+        int least = shape.fewest(sample.stated());
         if (sample.size() < least) {
             return none(shape.family(), "it takes " + least + " readings or more");
         }

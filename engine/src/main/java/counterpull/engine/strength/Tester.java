@@ -43,6 +43,16 @@ public enum Tester {
         public double relativeSd(Action action) {
             return 0.054;
         }
+    },
+    /**
+     * No instrument: what a set of repetitions at a known setup says, written as a test. 22 % is that of a leg press for ten repetitions with
+     * two left: mostly what people differ by (the bench says how that comes about); our assumption where no spread is stated.
+     */
+    REPETITIONS {
+        @Override
+        public double relativeSd(Action action) {
+            return 0.22;
+        }
     };
 
     /** Standard deviation of one reading over the reading. */

@@ -7,7 +7,10 @@ import counterpull.engine.strength.CurveDraws;
 /** What a further reading of an input would do. */
 public sealed interface Again {
     /** No reading helps: it is another one at the next repetition. */
-    record Nothing() implements Again {}
+    record EachTime() implements Again {}
+
+    /** There is no way to read it here. */
+    record NoWay() implements Again {}
 
     /**
      * A reading of the input itself.

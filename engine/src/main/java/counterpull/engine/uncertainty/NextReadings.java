@@ -22,6 +22,10 @@ import java.util.List;
 public final class NextReadings {
     private static final double STEP = Angles.radians(5);
     private static final double LEAST_GAIN = 0.005;
+    /** A test that takes nearly as much and is nearer to the hardest place is the plainer one to ask for. */
+    private static final double AS_GOOD = 0.98;
+
+    private static final double TOUCH = 1e-9;
 
     private final Contributions contributions;
     private final Tester tester;
@@ -103,17 +107,29 @@ public final class NextReadings {
         double low = Math.max(curve.angles().low(), own.low());
         double high = Math.min(curve.angles().high(), own.high());
         double most = 0;
-        double at = low;
-        for (int step = (int) Math.ceil(low / STEP - 1e-9); step * STEP <= high + 1e-9; step++) {
-            double gain = curve.known(step * STEP, 0) ? gain(one, test, step * STEP) : 0;
-            at = gain > most ? step * STEP : at;
-            most = Math.max(most, gain);
+        for (int step = first(low); step * STEP <= high + TOUCH; step++) {
+            most = Math.max(most, gain(one, test, step * STEP));
         }
-        return new Gain(new NextReading.Test(test.side(), test.action(), at), most);
+        double at = Double.NaN;
+        double hardest = contributions.hardest().angle();
+        for (int step = first(low); step * STEP <= high + TOUCH; step++) {
+            double angle = step * STEP;
+            boolean good = gain(one, test, angle) >= AS_GOOD * most;
+            at = good && !(Math.abs(angle - hardest) >= Math.abs(at - hardest)) ? angle : at;
+        }
+        double gain = Double.isNaN(at) ? 0 : gain(one, test, at);
+        return new Gain(new NextReading.Test(test.side(), test.action(), at), gain);
+    }
+
+    private static int first(double low) {
+        return (int) Math.ceil(low / STEP - TOUCH);
     }
 
     /** What a test at an angle (rad) takes from the variance. */
     private double gain(Contribution one, Again.Test test, double angle) {
+        if (!test.draws().given().known(angle, 0)) {
+            return 0;
+        }
         CurveDraws draws = test.draws();
         double together = 0;
         double alone = 0;

@@ -120,7 +120,7 @@ final class PersonDoubts<T extends Trial<T>> {
                 new Spread(Spread.Kind.SHARE, limbs.sd()),
                 limbs.source(),
                 (before, by) -> everyBody(before, before.person().mass(), side -> side.limbsHeavier(1 + by)),
-                new Again.Nothing());
+                new Again.NoWay());
     }
 
     private void seconds() {
@@ -130,7 +130,7 @@ final class PersonDoubts<T extends Trial<T>> {
                 new Spread(Spread.Kind.SHARE, known.sd()),
                 known.source(),
                 (before, by) -> before.with(before.tempo().slower(1 + by)),
-                new Again.Nothing());
+                new Again.EachTime());
     }
 
     private void add(String name, Spread spread, String source, Doubt.Turn<T> turn, Again again) {

@@ -37,6 +37,22 @@ public record PressTrial(PressTask task, OptionalDouble bottom, int reference, L
         return new PressTrial(task.with(open(task.person())), mark, stroke.reference(), limits(task.person()));
     }
 
+    /** As a setup of a search has it: its own stop and its own number of positions. */
+    public static PressTrial of(PressProfile profile) {
+        PressTask task = profile.task();
+        PressTask seen = new PressTask(
+                open(task.person()),
+                task.sled(),
+                task.stance(),
+                task.pushing(),
+                task.tempo(),
+                task.loading(),
+                profile.positions());
+        OptionalDouble mark = task.sled().stops().any() ? OptionalDouble.of(profile.mark(0)) : OptionalDouble.empty();
+        int reference = profile.ground().motion().stroke().reference();
+        return new PressTrial(seen, mark, reference, limits(task.person()));
+    }
+
     static List<JointRanges> limits(Person person) {
         List<JointRanges> limits = new ArrayList<>();
         for (Limb limb : person.limbs()) {

@@ -67,10 +67,16 @@ final class SledDoubts {
 
     private void push() {
         each(Input.PRESSURE_POINT, "where on the foot the pressure is", SledDoubts::pressure);
-        each(Input.PUSH, "which way the push goes", (before, by) -> {
-            Pushing pushing = before.pushing();
-            return before.with(new Pushing(pushing.push().turned(by), pushing.spread()));
-        });
+        // how far somebody strays is said most plainly by the interval over which the answer is looked at
+        double usual = task.pushing().spread() / 2;
+        double sd = stated.inputs().containsKey(Input.PUSH) ? stated.of(Input.PUSH) : usual;
+        Stated.Known known = new Stated.Known(sd, stated.source(Input.PUSH));
+        add(Input.PUSH, "which way the push goes", known, SledDoubts::push, new Again.EachTime());
+    }
+
+    private static PressTask push(PressTask task, double by) {
+        Pushing pushing = task.pushing();
+        return task.with(new Pushing(pushing.push().turned(by), pushing.spread()));
     }
 
     private interface Turned {
@@ -84,11 +90,14 @@ final class SledDoubts {
 
     /** An input that is another one at each repetition. */
     private void each(Input input, String name, Turned turned) {
-        add(input, name, turned, new Again.Nothing());
+        add(input, name, turned, new Again.EachTime());
     }
 
     private void add(Input input, String name, Turned turned, Again again) {
-        Stated.Known known = stated.known(input);
+        add(input, name, stated.known(input), turned, again);
+    }
+
+    private void add(Input input, String name, Stated.Known known, Turned turned, Again again) {
         Spread spread = new Spread(input.kind(), known.sd());
         found.add(
                 Doubt.of(name, spread, known.source(), (trial, by) -> trial.with(turned.of(trial.task(), by)), again));

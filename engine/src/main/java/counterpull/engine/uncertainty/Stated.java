@@ -62,7 +62,7 @@ public record Stated(Map<Input, Double> inputs, Map<String, Rubber> rubber, Map<
 
     /** Where the standard uncertainty of an input comes from. */
     public String source(Input input) {
-        return inputs.containsKey(input) ? "stated" : "assumed: " + input.source();
+        return inputs.containsKey(input) ? "stated" : input.source();
     }
 
     /** The pull of one piece of rubber. */

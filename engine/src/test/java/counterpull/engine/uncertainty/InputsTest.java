@@ -92,7 +92,7 @@ class InputsTest {
         Stated stated = Stated.nothing().with(Input.RAIL_ANGLE, 0.02);
         assertThat(stated.source(Input.RAIL_ANGLE)).isEqualTo("stated");
         assertThat(stated.of(Input.RAIL_ANGLE)).isEqualTo(0.02);
-        assertThat(stated.source(Input.PUSH)).startsWith("assumed: ");
+        assertThat(stated.source(Input.PUSH)).startsWith("our assumption: ");
         assertThat(stated.of(Input.PUSH)).isCloseTo(Math.toRadians(5), within(1e-12));
     }
 

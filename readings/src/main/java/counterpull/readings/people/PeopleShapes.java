@@ -8,10 +8,12 @@ import counterpull.bench.person.RangeBench.End;
 import counterpull.bench.person.RangeBench.How;
 import counterpull.bench.person.Way.Same;
 import counterpull.engine.body.BodyLength;
+import counterpull.engine.strength.Tester;
 import counterpull.scenario.fields.Choices;
 import counterpull.scenario.fields.Measure;
 import counterpull.scenario.fields.Shape;
 import counterpull.scenario.fields.Span;
+import counterpull.scenario.format.Words;
 import counterpull.scenario.units.Dimension;
 import java.util.Locale;
 import java.util.Map;
@@ -49,6 +51,8 @@ final class PeopleShapes {
     static final Choices<Lying> LYING = Choices.of(PeopleShapes::lower, Lying.values());
     static final Choices<Beyond> BEYOND = Choices.of(PeopleShapes::lower, Beyond.values());
     static final Choices<Same> SAME = Choices.of(same -> same == Same.TESTER ? "same" : "another", Same.values());
+    static final Choices<Tester> TESTER =
+            Choices.of(Words.TESTER::word, Tester.HAND_HELD, Tester.BELT_FIXED, Tester.ISOKINETIC);
     static final Choices<Held> LIMB = Choices.of(PeopleShapes::lower, Held.values());
 
     static final Map<BodyLength, String> LENGTH_WORDS = Map.of(

@@ -98,7 +98,7 @@ final class VisitReader {
     }
 
     private static Way way(Fields test) {
-        Tester tester = test.choice("with", Words.TESTER);
+        Tester tester = test.choice("with", PeopleShapes.TESTER);
         return new Way(
                 tester,
                 test.optional("between days", Measures.SPREAD),

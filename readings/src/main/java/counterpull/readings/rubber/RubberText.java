@@ -20,6 +20,7 @@ import counterpull.scenario.content.Piece;
 import counterpull.scenario.content.PieceLaw;
 import counterpull.scenario.content.Size;
 import counterpull.scenario.resist.RubberWriter;
+import counterpull.scenario.units.Unit;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
@@ -29,8 +30,6 @@ import java.util.Optional;
 /** A piece as a scenario's kit has it, and how sure it is; in rounded numbers that a person can read, checked to be a piece at all. */
 final class RubberText {
     private static final int POINTS = 16;
-    private static final double TENTH_OF_A_MILLIMETRE = 1e-4;
-    private static final double HUNDREDTH_OF_A_NEWTON = 1e-2;
 
     /** Rounding can lift what is given back above what was put in, where the two meet. */
     private static final double[] A_LITTLE_LESS = {1, 0.999, 0.997, 0.99};
@@ -42,7 +41,7 @@ final class RubberText {
     private RubberText(TubingBench bench, TubingResult result) {
         this.bench = bench;
         this.result = result;
-        natural = rounded(result.rubber().naturalLength(), TENTH_OF_A_MILLIMETRE);
+        natural = tenthOfAMillimetre(result.rubber().naturalLength());
     }
 
     static String of(TubingBench bench, TubingResult result) {
@@ -106,8 +105,8 @@ final class RubberText {
         List<BenchReading> points = new ArrayList<>();
         for (BenchReading reading : curve.readings()) {
             boolean last = reading.length() >= result.rubber().testedMaxLength();
-            double length = last ? reading.length() : rounded(reading.length(), TENTH_OF_A_MILLIMETRE);
-            points.add(new BenchReading(length, rounded(reading.force(), HUNDREDTH_OF_A_NEWTON)));
+            double length = last ? reading.length() : tenthOfAMillimetre(reading.length());
+            points.add(new BenchReading(length, hundredthOfANewton(reading.force())));
         }
         return points;
     }
@@ -118,10 +117,9 @@ final class RubberText {
         List<BenchReading> points = new ArrayList<>();
         for (int i = 1; i <= POINTS; i++) {
             double along = Math.pow(i / (double) POINTS, 1.5);
-            double length =
-                    i == POINTS ? longest : rounded(natural + along * (longest - natural), TENTH_OF_A_MILLIMETRE);
+            double length = i == POINTS ? longest : tenthOfAMillimetre(natural + along * (longest - natural));
             double force = law.tension(length / result.rubber().naturalLength());
-            points.add(new BenchReading(length, rounded(force, HUNDREDTH_OF_A_NEWTON)));
+            points.add(new BenchReading(length, hundredthOfANewton(force)));
         }
         return points;
     }
@@ -135,8 +133,8 @@ final class RubberText {
             List<BenchReading> points = new ArrayList<>();
             for (BenchReading reading : curve.readings()) {
                 boolean last = reading.length() >= result.rubber().testedMaxLength();
-                double length = last ? reading.length() : rounded(reading.length(), TENTH_OF_A_MILLIMETRE);
-                points.add(new BenchReading(length, rounded(share * reading.force(), HUNDREDTH_OF_A_NEWTON)));
+                double length = last ? reading.length() : tenthOfAMillimetre(reading.length());
+                points.add(new BenchReading(length, hundredthOfANewton(share * reading.force())));
             }
             return new GivesBack.Bench(points);
         }
@@ -165,9 +163,13 @@ final class RubberText {
                 .toPlainString();
     }
 
-    private static double rounded(double value, double step) {
-        double perStep = Math.rint(1 / step);
-        return Math.rint(value * perStep) / perStep;
+    /** In whole hundredths of a centimetre, so that it is written in few digits. */
+    private static double tenthOfAMillimetre(double metres) {
+        return Unit.CENTIMETRE.toSi(Math.rint(Unit.CENTIMETRE.fromSi(metres) * 100) / 100);
+    }
+
+    private static double hundredthOfANewton(double newtons) {
+        return Math.rint(newtons * 100) / 100;
     }
 
     private static double digits(double value, int digits) {

@@ -52,6 +52,7 @@ public final class ExercisePage {
         answer();
         figures();
         charts();
+        SureSection.write(paper, findings);
         ReleaseSection.write(paper, profile);
         measure();
         numbers();

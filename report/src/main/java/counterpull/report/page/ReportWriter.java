@@ -14,6 +14,7 @@ public final class ReportWriter {
             new Comparison(),
             new Figures(),
             new Charts(),
+            new SureSection(),
             new OrderSection(),
             new LetGoSection(),
             new Strategies(),

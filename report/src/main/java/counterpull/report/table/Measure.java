@@ -12,6 +12,8 @@ public enum Measure {
     MASS(Scale.of(Unit.KILOGRAM, 2), Scale.of(Unit.KILOGRAM, 2), Scale.of(Unit.POUND, 1)),
     FORCE(Scale.of(Unit.NEWTON, 1), Scale.of(Unit.NEWTON, 0), Scale.of(Unit.POUND_FORCE, 1)),
     FORCE_RATE(new Scale("N/s", 1, 0), new Scale("N/s", 1, 0), new Scale("lbf/s", Unit.POUND_FORCE.fromSi(1), 0)),
+    /** Forces that are read on a scale, not asked of a person: a tenth more. */
+    FORCE_FINE(Scale.of(Unit.NEWTON, 3), Scale.of(Unit.NEWTON, 2), Scale.of(Unit.POUND_FORCE, 2)),
     TORQUE(Scale.of(Unit.NEWTON_METRE, 2), Scale.of(Unit.NEWTON_METRE, 1), Scale.of(Unit.FOOT_POUND_FORCE, 1)),
     TORQUE_PER_ANGLE(
             new Scale("N·m/rad", 1, 2),
@@ -23,6 +25,7 @@ public enum Measure {
     EFFORT_FINE(Scale.of(Unit.ONE, 4), Scale.of(Unit.PERCENT, 1), Scale.of(Unit.PERCENT, 1)),
     FRACTION(Scale.of(Unit.ONE, 4), Scale.of(Unit.PERCENT, 0), Scale.of(Unit.PERCENT, 0)),
     NUMBER(Scale.of(Unit.ONE, 3), Scale.of(Unit.ONE, 3), Scale.of(Unit.ONE, 3)),
+    NUMBER_ROUGH(Scale.of(Unit.ONE, 1), Scale.of(Unit.ONE, 1), Scale.of(Unit.ONE, 1)),
     COUNT(Scale.of(Unit.ONE, 0), Scale.of(Unit.ONE, 0), Scale.of(Unit.ONE, 0)),
     AREA(new Scale("m²", 1, 6), Scale.of(Unit.SQUARE_MILLIMETRE, 0), Scale.of(Unit.SQUARE_INCH, 2)),
     SPEED(Scale.of(Unit.METRE_PER_SECOND, 3), Scale.of(Unit.METRE_PER_SECOND, 3), Scale.of(Unit.INCH_PER_SECOND, 1)),

@@ -11,7 +11,9 @@ public enum Ended {
     /** The strap, the pad or the person's hold slipped. */
     SLIP("slip", Meaning.AT_LEAST),
     /** The tester could not hold against the person. */
-    OVERPOWERED("overpowered", Meaning.AT_LEAST);
+    OVERPOWERED("overpowered", Meaning.AT_LEAST),
+    /** Another joint gave out first, in a set of repetitions. */
+    ANOTHER_JOINT("another joint", Meaning.AT_LEAST);
 
     private final String words;
     private final Meaning meaning;

@@ -77,6 +77,7 @@ public final class Words {
             case HAND_HELD -> "hand-held";
             case BELT_FIXED -> "belt-fixed";
             case ISOKINETIC -> "isokinetic";
+            case REPETITIONS -> "repetitions";
         };
     }
 
