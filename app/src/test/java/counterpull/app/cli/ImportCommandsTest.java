@@ -94,10 +94,10 @@ class ImportCommandsTest {
         assertThat(ran.out().replaceAll("[ \u2009]+", " "))
                 .contains(
                         "27.9 N (standard deviation 0.589 N, 251 samples)",
-                        " 1 204 199 4.09 0.9\n",
-                        " 2 218 213 9.96 1.0\n",
-                        " 1 2.13 1228 992 825 712 ",
-                        " 2 9.42 1387 1136 957 788 ",
+                        " 1 2.13 204 199 4.09 0.9\n",
+                        " 2 9.42 218 213 9.96 1.0\n",
+                        " 1 1228 992 825 712 ",
+                        " 2 1387 1136 957 788 ",
                         "efforts: [{force: 199.3 N}, {force: 213 N}]");
     }
 
