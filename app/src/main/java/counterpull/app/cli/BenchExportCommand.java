@@ -11,6 +11,11 @@ import counterpull.scenario.tree.TreeReader;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -40,24 +45,32 @@ final class BenchExportCommand implements Callable<Integer> {
     public Integer call() {
         BenchCommand.read(file);
         MapNode tree = TreeReader.read(Source.of(file), new Problems()).orElseThrow();
+        Map<List<String>, Set<String>> leftOut = new HashMap<>();
         try {
             Files.createDirectories(folder);
             for (ReadingsTable table : TableKinds.ofReadings()) {
-                write(table, ReadingsRows.of(tree, table));
+                ReadingsRows rows = ReadingsRows.of(tree, table);
+                write(table, rows);
+                // what one table leaves out may stand in another one of the same subjects
+                leftOut.computeIfAbsent(table.key(), top -> new LinkedHashSet<>(rows.leftOut()))
+                        .retainAll(rows.leftOut());
             }
         } catch (IOException e) {
             throw Unwritable.folder(folder, e);
         }
+        leftOut.values().forEach(keys -> keys.forEach(this::sayLeftOut));
         return Exit.GOOD;
     }
 
+    private void sayLeftOut(String key) {
+        spec.commandLine().getErr().println("in no table: " + key);
+    }
+
     private void write(ReadingsTable table, ReadingsRows rows) throws IOException {
-        if (rows.rows().isEmpty()) {
-            return;
+        if (!rows.rows().isEmpty()) {
+            text(table.word() + ".csv", TableText.csv(table, rows.rows()));
+            text(table.word() + "-columns.csv", TableText.dictionary(table, rows.rows()));
         }
-        text(table.word() + ".csv", TableText.csv(table, rows.rows()));
-        text(table.word() + "-columns.csv", TableText.dictionary(table, rows.rows()));
-        rows.leftOut().forEach(key -> spec.commandLine().getErr().println("not in " + table.word() + ".csv: " + key));
     }
 
     private void text(String name, String text) throws IOException {

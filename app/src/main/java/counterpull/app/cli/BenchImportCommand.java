@@ -155,6 +155,7 @@ final class BenchImportCommand implements Callable<Integer> {
     private int readings(Sheet sheet, ReadingsTable table, Conversion conversion) {
         String yaml = ReadingsText.yaml(sheet.file(), table, conversion);
         output.write(spec, yaml);
+        written(sheet, conversion);
         List<String> problems =
                 ReadingsReader.read(Source.of("readings.yaml", yaml)).problems().lines();
         if (!problems.isEmpty()) {
@@ -164,6 +165,17 @@ final class BenchImportCommand implements Callable<Integer> {
             return Exit.BAD_INPUT;
         }
         return Exit.GOOD;
+    }
+
+    private void written(Sheet sheet, Conversion conversion) {
+        long refused = conversion.refused().stream()
+                .map(Conversion.Refused::row)
+                .distinct()
+                .count();
+        spec.commandLine()
+                .getErr()
+                .println(sheet.file() + ": " + conversion.taken().size() + " rows written"
+                        + (refused == 0 ? "." : ", " + refused + " refused and kept as comments at the end."));
     }
 
     private void write(Path path, String text) {

@@ -22,6 +22,8 @@ final class MachineTables {
     private static final Due SMALL_LENGTH = amount(Dimension.LENGTH, "0.01 mm", "20 cm");
     private static final Due SMALL_ANGLE = amount(Dimension.ANGLE, "0 deg", "10 deg");
 
+    private static final Due LIFTS = new Due.OneOf(List.of("counter-clockwise", "clockwise"));
+
     private static final Which READINGS = new Which(
             "readings",
             List.of("direction", "phase", "kind", "up or down"),
@@ -66,12 +68,25 @@ final class MachineTables {
     }
 
     static ReadingsTable machine() {
+        Wanted travel = Wanted.must("travel", LENGTH, "position", "handle travel");
+        return profile("machine", "force by travel", travel, PULL);
+    }
+
+    static ReadingsTable machineByAngle() {
+        return profile("machine-by-angle", "force by angle", AT_ANGLE, PULL);
+    }
+
+    static ReadingsTable machineTorque() {
+        return profile("machine-torque", "torque by angle", AT_ANGLE, TURN);
+    }
+
+    private static ReadingsTable profile(String word, String list, Wanted position, Wanted reading) {
         String group = "measured profile";
-        Slot travel = Slot.of(Wanted.must("travel", LENGTH, "position", "handle travel"));
+        Due small = reading == TURN ? SMALL_TORQUE : SMALL_FORCE;
         return table(
-                "machine",
-                List.of(name(), Slot.in(Wanted.may("scale sure to", SMALL_FORCE), group, "scale sure to")),
-                bothWays(List.of(group, "force by travel"), List.of(travel), PULL));
+                word,
+                List.of(name(), Slot.in(Wanted.may("scale sure to", small), group, "scale sure to")),
+                bothWays(List.of(group, list), List.of(Slot.of(position)), reading));
     }
 
     static ReadingsTable stack() {
@@ -98,7 +113,7 @@ final class MachineTables {
         String group = "lever";
         List<Slot> machine = List.of(
                 name(),
-                Slot.in(Wanted.must("lifts", oneOf(Words.TURN)), group, "lifts"),
+                Slot.in(Wanted.must("lifts", LIFTS), group, "lifts"),
                 Slot.in(Wanted.must("arm", LENGTH, "scale arm"), group, "arm"),
                 Slot.in(Wanted.may("arm sure to", SMALL_LENGTH), group, "arm sure to"),
                 Slot.in(Wanted.may("horn radius", LENGTH), group, "horn", "radius"),
@@ -115,7 +130,7 @@ final class MachineTables {
         String group = "cam by travel";
         List<Slot> machine = List.of(
                 name(),
-                Slot.in(Wanted.must("lifts", oneOf(Words.TURN)), group, "lifts"),
+                Slot.in(Wanted.must("lifts", LIFTS), group, "lifts"),
                 Slot.in(Wanted.may("tape sure to", SMALL_LENGTH), group, "tape sure to"));
         Wanted line = Wanted.must("line", LENGTH, "line drawn in", "cable");
         return table(

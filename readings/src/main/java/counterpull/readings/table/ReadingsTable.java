@@ -19,6 +19,11 @@ public record ReadingsTable(String word, Level top, Which which, List<Asked> ask
         asked = List.copyOf(asked);
     }
 
+    /** Where the list of subjects stands in a file of readings. */
+    public List<String> key() {
+        return top.path();
+    }
+
     @Override
     public List<Wanted> columns() {
         Map<String, Wanted> columns = new LinkedHashMap<>();

@@ -10,6 +10,8 @@ public final class TableKinds {
             RubberTable.rubber(),
             MachineTables.sled(),
             MachineTables.machine(),
+            MachineTables.machineByAngle(),
+            MachineTables.machineTorque(),
             MachineTables.stack(),
             MachineTables.lever(),
             MachineTables.cam(),

@@ -60,14 +60,24 @@ final class CamParts implements MachineParts {
                 List.of(
                         column("angle", "of the lever", Measure.ANGLE, CamRadius.Reading::angle),
                         column("radius", "of the cam there", Measure.LENGTH, CamRadius.Reading::radius),
-                        column("from", "low end, 95 times in 100", Measure.LENGTH, reading -> radius(reading).low()),
-                        column("to", "high end, 95 times in 100", Measure.LENGTH, reading -> radius(reading).high())),
+                        column(
+                                "from",
+                                "low end, 95 times in 100",
+                                Measure.LENGTH,
+                                reading -> radius(reading).low()),
+                        column(
+                                "to",
+                                "high end, 95 times in 100",
+                                Measure.LENGTH,
+                                reading -> radius(reading).high())),
                 1));
     }
 
     private Column column(String key, String meaning, Measure measure, ToDoubleFunction<CamRadius.Reading> value) {
         return new NumberColumn(
-                new Column.Head(key, key, meaning), measure, grid.stream().mapToDouble(value).toArray());
+                new Column.Head(key, key, meaning),
+                measure,
+                grid.stream().mapToDouble(value).toArray());
     }
 
     @Override

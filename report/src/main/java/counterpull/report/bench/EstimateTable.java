@@ -32,8 +32,7 @@ final class EstimateTable {
                 "What was found, ± one standard deviation",
                 List.of(
                         new WordColumn(new Column.Head("what", "what", "what was found"), what),
-                        new WordColumn(
-                                new Column.Head("value", "value", "the value ± one standard deviation"), value),
+                        new WordColumn(new Column.Head("value", "value", "the value ± one standard deviation"), value),
                         new WordColumn(
                                 new Column.Head("interval", "95 times in 100 from", "holds the truth 95 times in 100"),
                                 interval)),

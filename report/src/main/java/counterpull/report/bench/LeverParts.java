@@ -34,12 +34,14 @@ final class LeverParts implements MachineParts {
         sentences.add("Its centre of mass lies " + words.say(found.offset(), Kind.ANGLE)
                 + " from the line pivot to pad, counter-clockwise as seen with the person facing right; friction at the pivot takes "
                 + words.say(found.friction(), Kind.TORQUE) + " each way.");
-        found.horn().ifPresent(horn -> sentences.add("The plates hang " + words.say(horn.radius(), Kind.LENGTH)
-                + " from the pivot by what they pull"
-                + found.bench().horn()
-                        .map(tape -> ", and " + words.say(tape.radius(), Kind.LENGTH) + " by the tape")
-                        .orElse("")
-                + "."));
+        found.horn()
+                .ifPresent(horn -> sentences.add("The plates hang " + words.say(horn.radius(), Kind.LENGTH)
+                        + " from the pivot by what they pull"
+                        + found.bench()
+                                .horn()
+                                .map(tape -> ", and " + words.say(tape.radius(), Kind.LENGTH) + " by the tape")
+                                .orElse("")
+                        + "."));
         return sentences;
     }
 
@@ -49,8 +51,9 @@ final class LeverParts implements MachineParts {
                 .put("moment of the lever itself", found.moment(), Kind.TORQUE)
                 .put("angle of its centre of mass", found.offset(), Kind.ANGLE)
                 .put("friction at the pivot", found.friction(), Kind.TORQUE);
-        found.horn().ifPresent(horn -> table.put("horn, from the pivot", horn.radius(), Kind.LENGTH)
-                .put("horn, from the pad's line", horn.offset(), Kind.ANGLE));
+        found.horn()
+                .ifPresent(horn -> table.put("horn, from the pivot", horn.radius(), Kind.LENGTH)
+                        .put("horn, from the pad's line", horn.offset(), Kind.ANGLE));
         return List.of(table.table());
     }
 
@@ -72,8 +75,14 @@ final class LeverParts implements MachineParts {
     }
 
     private Chart chart(double plates) {
-        double low = found.bench().readings().stream().mapToDouble(LeverReading::angle).min().orElse(0);
-        double high = found.bench().readings().stream().mapToDouble(LeverReading::angle).max().orElse(1);
+        double low = found.bench().readings().stream()
+                .mapToDouble(LeverReading::angle)
+                .min()
+                .orElse(0);
+        double high = found.bench().readings().stream()
+                .mapToDouble(LeverReading::angle)
+                .max()
+                .orElse(1);
         BenchCurves curves = new BenchCurves(low, high);
         for (Way way : Way.values()) {
             List<LeverReading> here = found.bench().readings().stream()
@@ -89,7 +98,8 @@ final class LeverParts implements MachineParts {
         return new Chart(
                 plates == 0 ? "The lever alone" : "The lever with " + words.say(plates, Kind.MASS),
                 new Chart.Measure(
-                        force ? Chart.Quantity.FORCE : Chart.Quantity.TORQUE, "as the scale reads it, square to the lever"),
+                        force ? Chart.Quantity.FORCE : Chart.Quantity.TORQUE,
+                        "as the scale reads it, square to the lever"),
                 Range.between(new Coordinate("angle of the lever", Coordinate.Kind.ANGLE), low, high),
                 curves.layers(),
                 OptionalInt.empty());

@@ -1,6 +1,5 @@
 package counterpull.report.bench;
 
-import counterpull.bench.Kind;
 import counterpull.bench.machine.CamFound;
 import counterpull.bench.machine.LeverFound;
 import counterpull.bench.machine.MachineFound;
@@ -24,7 +23,13 @@ final class MachineSection {
                 .result()
                 .map(found -> section(parts(found)))
                 .orElseGet(() -> new BenchSection(
-                        subject.name(), "", List.of(), List.of(), List.of(), subject.answer().remarks(), ""));
+                        subject.name(),
+                        "",
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        subject.answer().remarks(),
+                        ""));
     }
 
     private BenchSection section(MachineParts parts) {

@@ -74,17 +74,25 @@ final class ProfileParts implements MachineParts {
                         column("up", "moving slowly up", size, MeasuredProfile.Reading::up),
                         column("down", "slowly let back", size, MeasuredProfile.Reading::down),
                         column("held", "half way between", size, reading -> (reading.up() + reading.down()) / 2),
-                        column("from", "held: low end, 95 times in 100", size, reading -> found.mean(reading.position())
-                                .low()),
-                        column("to", "held: high end, 95 times in 100", size, reading -> found.mean(reading.position())
-                                .high())),
+                        column(
+                                "from",
+                                "held: low end, 95 times in 100",
+                                size,
+                                reading -> found.mean(reading.position()).low()),
+                        column(
+                                "to",
+                                "held: high end, 95 times in 100",
+                                size,
+                                reading -> found.mean(reading.position()).high())),
                 1));
     }
 
     private Column column(
             String key, String meaning, Measure measure, ToDoubleFunction<MeasuredProfile.Reading> value) {
         return new NumberColumn(
-                new Column.Head(key, key, meaning), measure, grid.stream().mapToDouble(value).toArray());
+                new Column.Head(key, key, meaning),
+                measure,
+                grid.stream().mapToDouble(value).toArray());
     }
 
     @Override
@@ -101,8 +109,8 @@ final class ProfileParts implements MachineParts {
                             seen.stream().mapToDouble(Seen::size).toArray());
         }
         boolean travel = position() == Kind.LENGTH;
-        Coordinate coordinate = new Coordinate(
-                travel ? "travel" : "angle", travel ? Coordinate.Kind.LENGTH : Coordinate.Kind.ANGLE);
+        Coordinate coordinate =
+                new Coordinate(travel ? "travel" : "angle", travel ? Coordinate.Kind.LENGTH : Coordinate.Kind.ANGLE);
         Chart.Measure measure = new Chart.Measure(
                 size() == Kind.TORQUE ? Chart.Quantity.TORQUE : Chart.Quantity.FORCE, "as the scale reads it");
         Range range = Range.between(coordinate, found.first(), found.last());

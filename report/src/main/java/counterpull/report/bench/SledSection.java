@@ -43,7 +43,13 @@ final class SledSection {
                 .result()
                 .map(this::found)
                 .orElseGet(() -> new BenchSection(
-                        subject.name(), "", List.of(), List.of(), List.of(), subject.answer().remarks(), ""));
+                        subject.name(),
+                        "",
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        subject.answer().remarks(),
+                        ""));
     }
 
     private BenchSection found(SledFound found) {
@@ -70,7 +76,8 @@ final class SledSection {
                         : "")
                 + ".");
         if (found.friction() instanceof SledFriction.Apart) {
-            sentences.add("Half the difference is friction: a constant part, and one that grows with what presses on the rail.");
+            sentences.add(
+                    "Half the difference is friction: a constant part, and one that grows with what presses on the rail.");
         }
         found.breakaway()
                 .ifPresent(first -> sentences.add("It first moves at " + words.say(first, Kind.FORCE)
@@ -130,18 +137,23 @@ final class SledSection {
 
     private static Column word(String key, List<Pull> pulls, Function<Pull, String> what) {
         return new WordColumn(
-                new Column.Head(key, key, "which way it moved"), pulls.stream().map(what).toList());
+                new Column.Head(key, key, "which way it moved"),
+                pulls.stream().map(what).toList());
     }
 
     private static Column number(
             String key, String meaning, Measure measure, List<Pull> pulls, ToDoubleFunction<Pull> what) {
         return new NumberColumn(
-                new Column.Head(key, key, meaning), measure, pulls.stream().mapToDouble(what).toArray());
+                new Column.Head(key, key, meaning),
+                measure,
+                pulls.stream().mapToDouble(what).toArray());
     }
 
     private static double[] loads(SledFound found) {
-        double most = found.bench().pulls().stream().mapToDouble(Pull::plates).max().orElse(0);
-        double least = found.bench().pulls().stream().mapToDouble(Pull::plates).min().orElse(0);
+        double most =
+                found.bench().pulls().stream().mapToDouble(Pull::plates).max().orElse(0);
+        double least =
+                found.bench().pulls().stream().mapToDouble(Pull::plates).min().orElse(0);
         return new double[] {least, most};
     }
 
@@ -159,8 +171,14 @@ final class SledSection {
         for (Way way : Way.values()) {
             curves.way(way, way.words(), plates -> found.lines().pull(way, plates));
             List<Pull> pulls = found.bench().pulls();
-            double[] at = pulls.stream().filter(pull -> pull.way() == way).mapToDouble(Pull::plates).toArray();
-            double[] force = pulls.stream().filter(pull -> pull.way() == way).mapToDouble(Pull::force).toArray();
+            double[] at = pulls.stream()
+                    .filter(pull -> pull.way() == way)
+                    .mapToDouble(Pull::plates)
+                    .toArray();
+            double[] force = pulls.stream()
+                    .filter(pull -> pull.way() == way)
+                    .mapToDouble(Pull::force)
+                    .toArray();
             curves.dots(way, at, force);
             double[] left = java.util.stream.IntStream.range(0, pulls.size())
                     .filter(i -> pulls.get(i).way() == way)
@@ -207,7 +225,6 @@ final class SledSection {
     }
 
     private static Chart chart(String title, String height, Range range, List<Layer> layers) {
-        return new Chart(
-                title, new Chart.Measure(Chart.Quantity.FORCE, height), range, layers, OptionalInt.empty());
+        return new Chart(title, new Chart.Measure(Chart.Quantity.FORCE, height), range, layers, OptionalInt.empty());
     }
 }

@@ -40,8 +40,8 @@ final class StackParts implements MachineParts {
     public String headline() {
         String friction = "friction takes " + words.say(found.friction(), Kind.SHARE) + " of the pull each way";
         return found.ratio()
-                .map(ratio -> "The line runs " + words.say(ratio, Kind.NUMBER) + " times as far as the stack rises, and "
-                        + friction)
+                .map(ratio -> "The line runs " + words.say(ratio, Kind.NUMBER)
+                        + " times as far as the stack rises, and " + friction)
                 .orElse("F" + friction.substring(1));
     }
 
@@ -56,7 +56,8 @@ final class StackParts implements MachineParts {
                         + words.say(pin.printed(), Kind.MASS) + ": it weighs "
                         + words.say(pin.mass().orElseThrow(), Kind.MASS) + "."));
         if (found.ratio().isPresent()) {
-            sentences.add("A ratio that is off makes every pin off by the same share, so a common share in all pins may be the tape's.");
+            sentences.add(
+                    "A ratio that is off makes every pin off by the same share, so a common share in all pins may be the tape's.");
         }
         sentences.add("A single pull scatters by " + words.say(found.noise(), Kind.FORCE) + ".");
         return sentences;
@@ -82,8 +83,10 @@ final class StackParts implements MachineParts {
                 new Column.Head("printed", "printed", "what is printed at the pin"),
                 Measure.MASS,
                 found.pins().stream().mapToDouble(PinFound::printed).toArray()));
-        columns.add(words("pull", "half way between out and back at the handle", pin -> Optional.of(words.say(
-                pin.pull(), Kind.FORCE))));
+        columns.add(words(
+                "pull",
+                "half way between out and back at the handle",
+                pin -> Optional.of(words.say(pin.pull(), Kind.FORCE))));
         columns.add(words("real", "what it weighs", pin -> pin.mass().map(mass -> words.say(mass, Kind.MASS))));
         columns.add(words(
                 "off by",
@@ -104,19 +107,21 @@ final class StackParts implements MachineParts {
 
     @Override
     public List<BenchSection.Captioned> charts() {
-        List<StackPull> pulls = found.bench().pulls().stream()
-                .filter(pull -> pull.added() == 0)
-                .toList();
+        List<StackPull> pulls =
+                found.bench().pulls().stream().filter(pull -> pull.added() == 0).toList();
         double high = pulls.stream().mapToDouble(StackPull::printed).max().orElse(1);
         BenchCurves curves = new BenchCurves(0, high);
-        double factor = found.ratio().map(ratio -> Constants.STANDARD_GRAVITY / ratio.value()).orElse(perKilogram());
+        double factor = found.ratio()
+                .map(ratio -> Constants.STANDARD_GRAVITY / ratio.value())
+                .orElse(perKilogram());
         curves.curve(
                 Ink.QUIET,
                 Stroke.TODAY,
                 found.ratio().isPresent() ? "as printed" : "as these pins are",
                 at -> Estimate.normal(at * factor, 0));
         for (Way way : Way.values()) {
-            List<StackPull> here = pulls.stream().filter(pull -> pull.way() == way).toList();
+            List<StackPull> here =
+                    pulls.stream().filter(pull -> pull.way() == way).toList();
             curves.dots(
                     way,
                     here.stream().mapToDouble(StackPull::printed).toArray(),

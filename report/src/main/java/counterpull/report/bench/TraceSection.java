@@ -60,6 +60,7 @@ public final class TraceSection {
     public record Read(String name, Trace trace, Take take, Gravity gravity) {}
 
     private static final double RESTS_HEAVILY = 0.05;
+    private static final int WINDOWS = 4;
 
     private final Read read;
     private final Units units;
@@ -150,68 +151,58 @@ public final class TraceSection {
                 "Forces, as the device showed them",
                 findings,
                 List.of(
-                        column(
+                        new Shown("onset", "onset", "when the force leaves rest", Measure.TIME, this::onset),
+                        new Shown(
                                 "peak",
                                 "peak",
                                 "highest sample",
                                 Measure.FORCE,
-                                effort -> effort.peak().force(),
-                                findings),
-                        column(
+                                effort -> effort.peak().force()),
+                        new Shown(
                                 "best_second",
                                 "best second",
                                 "largest mean over one second",
                                 Measure.FORCE,
-                                effort -> plateau(effort, Plateau::mean),
-                                findings),
-                        column(
+                                effort -> plateau(effort, Plateau::mean)),
+                        new Shown(
                                 "from",
                                 "from",
                                 "when that second begins",
                                 Measure.TIME,
                                 effort -> plateau(effort, Plateau::from)
-                                        - read.trace().begin(),
-                                findings),
-                        column(
-                                "unsteady",
-                                "swings by",
+                                        - read.trace().begin()),
+                        new Shown(
+                                "swing",
+                                "swing",
                                 "standard deviation inside that second over its mean",
                                 Measure.EFFORT_FINE,
-                                effort -> plateau(effort, Plateau::steadiness),
-                                findings)));
+                                effort -> plateau(effort, Plateau::steadiness))));
     }
 
-    private Table rises(TraceFindings findings) {
-        List<Column> columns = new ArrayList<>();
-        columns.add(column(
-                "onset",
-                "onset",
-                "when the force leaves rest",
-                Measure.TIME,
-                effort -> effort.onset()
-                        .map(onset -> onset.time() - read.trace().begin())
-                        .orElse(Double.NaN),
-                findings));
-        for (int i = 0; i < 4; i++) {
+    private double onset(Effort effort) {
+        return effort.onset().map(onset -> onset.time() - read.trace().begin()).orElse(Double.NaN);
+    }
+
+    private static Table rises(TraceFindings findings) {
+        List<Shown> columns = new ArrayList<>();
+        for (int i = 0; i < WINDOWS; i++) {
             int window = i;
             int ms = 50 * (i + 1);
-            columns.add(column(
+            columns.add(new Shown(
                     "rise_" + ms + "_ms",
                     ms + " ms",
                     "mean rate of rise over so long from the onset",
                     Measure.FORCE_RATE,
                     effort -> effort.rises().isEmpty()
                             ? Double.NaN
-                            : effort.rises().get(window).rate(),
-                    findings));
+                            : rate(effort.rises().get(window))));
         }
-        columns.add(column(
+        columns.add(new Shown(
                 "steepest",
                 "steepest",
                 "largest rate of rise over 20 ms",
                 Measure.FORCE_RATE,
-                effort -> rate(effort.steepest()),
-                findings));
+                effort -> rate(effort.steepest())));
         return table("Rate of rise: over so long from the onset, and the steepest 20 ms anywhere", findings, columns);
     }
 
@@ -223,25 +214,24 @@ public final class TraceSection {
         return effort.plateau().map(what::applyAsDouble).orElse(Double.NaN);
     }
 
-    private static Table table(String title, TraceFindings findings, List<Column> more) {
-        List<Column> columns = new ArrayList<>();
-        columns.add(
-                column("effort", "effort", "which effort, in order of time", Measure.COUNT, Effort::number, findings));
-        columns.addAll(more);
-        return new Table(title, columns, 1);
+    /** A column of the efforts' numbers. */
+    private record Shown(String key, String title, String meaning, Measure measure, ToDoubleFunction<Effort> value) {
+        Column column(List<Effort> efforts) {
+            return new NumberColumn(
+                    new Column.Head(key, title, meaning),
+                    measure,
+                    efforts.stream().mapToDouble(value).toArray());
+        }
     }
 
-    private static Column column(
-            String key,
-            String title,
-            String meaning,
-            Measure measure,
-            ToDoubleFunction<Effort> value,
-            TraceFindings findings) {
-        return new NumberColumn(
-                new Column.Head(key, title, meaning),
-                measure,
-                findings.efforts().stream().mapToDouble(value).toArray());
+    private static Table table(String title, TraceFindings findings, List<Shown> more) {
+        List<Shown> shown = new ArrayList<>();
+        shown.add(new Shown("effort", "effort", "which effort, in order of time", Measure.COUNT, Effort::number));
+        shown.addAll(more);
+        return new Table(
+                title,
+                shown.stream().map(each -> each.column(findings.efforts())).toList(),
+                1);
     }
 
     /**
