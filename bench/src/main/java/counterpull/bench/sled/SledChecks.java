@@ -187,6 +187,12 @@ final class SledChecks {
     }
 
     private void scatter() {
+        if (SledEstimator.withoutScatter(bench)) {
+            remarks.add(Remark.doubts(
+                    "no-scatter",
+                    "from pull 1 on, the pulls agree to the last digit: they show the scale's steps and not its error, and the"
+                            + " intervals are too narrow; state the scale's accuracy, a third of a step or more"));
+        }
         Optional<Double> scatter = PlainLines.of(bench).scatter();
         if (bench.scale() instanceof Noise.Stated stated && scatter.isPresent() && scatter.get() > 2.5 * stated.sd()) {
             remarks.add(Remark.doubts("scatter-above-stated", "the pulls scatter by ")

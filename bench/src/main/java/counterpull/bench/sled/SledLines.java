@@ -47,4 +47,9 @@ public final class SledLines {
     public double noise() {
         return fit.noise();
     }
+
+    /** Degrees of freedom of that; infinite where the scale's accuracy was stated. */
+    double noiseDegrees() {
+        return fit.degreesOfFreedom();
+    }
 }
