@@ -22,18 +22,27 @@ final class FormatCommand implements Callable<Integer> {
     @Option(names = "--exercise", description = "A scenario of any exercise but the rail press instead.")
     private boolean exercise;
 
+    @Option(names = "--readings", description = "A file of readings for \"counterpull bench\" instead.")
+    private boolean readings;
+
     @Spec
     private CommandSpec spec;
 
     @Override
     public Integer call() {
-        String example = exercise ? "example-exercise.yaml" : "example.yaml";
-        String file = schema ? "scenario.schema.json" : example;
-        try (InputStream in = FormatCommand.class.getResourceAsStream("/counterpull/scenario/" + file)) {
+        try (InputStream in = FormatCommand.class.getResourceAsStream("/counterpull/" + file())) {
             spec.commandLine().getOut().print(new String(in.readAllBytes(), StandardCharsets.UTF_8));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
         return Exit.GOOD;
+    }
+
+    private String file() {
+        if (readings) {
+            return "readings/example-readings.yaml";
+        }
+        String example = exercise ? "example-exercise.yaml" : "example.yaml";
+        return "scenario/" + (schema ? "scenario.schema.json" : example);
     }
 }

@@ -93,7 +93,8 @@ public final class SmoothCurves {
         return new SmoothCurves(scale, stated ? Double.POSITIVE_INFINITY : left, all);
     }
 
-    private static void sized(List<SmoothFit> all, SmoothSetting setting, int curve, Repeats repeats, Noise noise) {
+    private static void sized(
+            List<SmoothFit> all, SmoothSetting setting, int curve, Repeats repeats, Noise noise) {
         if (curve == setting.sizes().length) {
             all.add(SmoothFit.of(setting, repeats, noise));
             return;
@@ -162,9 +163,9 @@ public final class SmoothCurves {
     }
 
     /** A noise that the settings do not agree on is known less well: 2/ν is about the variance of the
-     * logarithm of σ². Half of it counts, for the settings' curves differ too (ours; held to 93 to 97 % by simulation). */
+     * logarithm of σ². A part of it counts, for the settings' curves differ too (ours; held to 93 to 97 % by simulation). */
     private double degrees(double disagreement) {
-        double inverse = 1 / degreesOfFreedom + (stated ? 0 : disagreement / 4);
+        double inverse = 1 / degreesOfFreedom + (stated ? 0 : disagreement / 5);
         return inverse > 0 ? 1 / inverse : Double.POSITIVE_INFINITY;
     }
 

@@ -9,7 +9,7 @@ import java.util.List;
  *
  * <p>Law: up = mean + half difference, down = mean − half difference, both smooth in the position ({@link
  * counterpull.bench.fit.SmoothCurves}). What is expected before reading: mean and half difference bend away from straight lines by
- * about 20 % and 1.3 % of the mean reading (ours, no source); readings at close positions soon outweigh that.
+ * about 18 % and 1.2 % of the mean reading (ours, no source); readings at close positions soon outweigh that.
  *
  * @param name what the floor calls it
  * @param quantity what was read against what

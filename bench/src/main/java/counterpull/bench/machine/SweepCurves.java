@@ -14,8 +14,8 @@ import java.util.TreeSet;
 
 /** Mean and half difference of readings up and down as smooth curves. */
 final class SweepCurves {
-    private static final double MEAN_BENDS = 0.2;
-    private static final double HALF_BENDS = 0.013;
+    private static final double MEAN_BENDS = 0.185;
+    private static final double HALF_BENDS = 0.012;
 
     private final SmoothCurves curves;
     private final double[] positions;

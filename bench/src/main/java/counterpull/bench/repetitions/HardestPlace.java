@@ -7,6 +7,7 @@ import counterpull.engine.motion.Phase;
 import counterpull.engine.profile.LimbProfile;
 import counterpull.engine.strength.StrengthCurve;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -19,6 +20,8 @@ import java.util.Map;
  * @param curve that curve
  */
 public record HardestPlace(Side limb, Action action, Place at, double effort, StrengthCurve curve) {
+    static final List<Phase> MOVING = List.of(Phase.LIFTING, Phase.LOWERING);
+
     /**
      * A place in the movement.
      *
@@ -31,7 +34,7 @@ public record HardestPlace(Side limb, Action action, Place at, double effort, St
     /** The hardest places of one limb's joint, one for each action that is asked and known; moving only. */
     static Map<Action, HardestPlace> of(LimbProfile limb, Joint joint, int positions) {
         Map<Action, HardestPlace> found = new EnumMap<>(Action.class);
-        for (Phase phase : new Phase[] {Phase.LIFTING, Phase.LOWERING}) {
+        for (Phase phase : MOVING) {
             for (int i = 0; i < positions; i++) {
                 double effort = limb.effort(joint, phase, i);
                 Action action = limb.asked(joint, phase, i);

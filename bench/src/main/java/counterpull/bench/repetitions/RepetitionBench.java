@@ -84,7 +84,7 @@ public record RepetitionBench(Profile profile, ShareOfMaximum relation, int done
 
     private RepetitionResult result(List<List<HardestPlace>> places) {
         SetEnd.ToFailure toFailure = end.toFailure(done);
-        boolean floor = end.onlyAtLeast() || toFailure.mean() > MOST_DONE;
+        boolean floor = onlyAtMost(toFailure);
         double logShare = Math.log(relation.share(toFailure.mean()));
         double sd = logSd(toFailure);
         Sighting seen = floor ? new Sighting.AtMost(logShare, sd) : new Sighting.Near(logShare, sd);
@@ -92,6 +92,11 @@ public record RepetitionBench(Profile profile, ShareOfMaximum relation, int done
         double share = Math.exp(logShare);
         Estimate estimate = new Estimate(share, share * sd, share / factor, share * factor, Estimate.Standing.FREE);
         return new RepetitionResult(this, toFailure, estimate, new Evidence(places, seen).joints());
+    }
+
+    /** Whether the set only says what the largest effort is at most. */
+    private boolean onlyAtMost(SetEnd.ToFailure toFailure) {
+        return end.onlyAtLeast() || toFailure.mean() > MOST_DONE;
     }
 
     /** Standard deviation of the log of the largest effort. */
@@ -124,6 +129,14 @@ public record RepetitionBench(Profile profile, ShareOfMaximum relation, int done
                 .then(half, Kind.SHARE)
                 .then(", of a strapped test about 8 %"));
         remarks.addAll(unlikely(result, half));
+        List<String> notKnown = new Places(profile, gaveOut).notKnown();
+        if (!notKnown.isEmpty()) {
+            remarks.add(Remark.doubts(
+                    "strength-not-known",
+                    String.join(", ", notKnown)
+                            + ": asked for where nobody knows what this person has, so it may have been what gave out, and the"
+                            + " others are stronger than is said here"));
+        }
         return remarks;
     }
 
@@ -135,7 +148,8 @@ public record RepetitionBench(Profile profile, ShareOfMaximum relation, int done
                 .max((one, other) -> Double.compare(one.effort(), other.effort()))
                 .orElseThrow();
         double away = Math.log(hardest.effort() / result.share().value()) / Math.hypot(noise, hardest.logSd());
-        boolean contradicts = end.onlyAtLeast() ? away > UNLIKELY : Math.abs(away) > UNLIKELY;
+        boolean floor = onlyAtMost(result.toFailure());
+        boolean contradicts = floor ? away > UNLIKELY : Math.abs(away) > UNLIKELY;
         if (contradicts) {
             remarks.add(Remark.doubts("unlike-curve", done + " repetitions: the setup asks ")
                     .then(hardest.effort(), Kind.SHARE)

@@ -8,7 +8,8 @@ import java.util.List;
  * What was read at a sled: the rail's angle, slow pulls up and down, and what first moves it.
  *
  * <p>Law: up U = (M + m) g sin θ + f₀ + μ (M + m) g cos θ, down D with − before the friction; M carriage, m plates. The angle comes from the
- * gauge, the plates from what is written on them, each with its uncertainty. f₀ and μ are not below 0. Source: the law of the
+ * gauge, the plates from what is written on them, each with its uncertainty. f₀ and μ are not below 0; on an upright rail μ has nothing to act on
+ * and is 0. Source: the law of the
  * carriage; friction after Coulomb; intervals by least squares (JCGM 100:2008).
  *
  * @param name what the floor calls it
@@ -20,6 +21,9 @@ import java.util.List;
  */
 public record SledBench(
         String name, RailGauge gauge, Riding riding, List<Pull> pulls, List<Breakaway> breakaways, Noise scale) {
+    /** rad; there a hundred kilograms press on the rail with 5 % of their weight, and that rubs with a newton or so; ours. */
+    private static final double UPRIGHT = Math.toRadians(87);
+
     public SledBench {
         pulls = List.copyOf(pulls);
         breakaways = List.copyOf(breakaways);
@@ -28,6 +32,11 @@ public record SledBench(
     /** What the readings say; a refusal for each that makes no sense. */
     public Answer<SledFound> answer() {
         return new SledEstimator(this).answer();
+    }
+
+    /** Whether the rail carries so little of the weight that pulls by hand do not show how friction grows with it. */
+    boolean upright() {
+        return gauge.mean() > UPRIGHT;
     }
 
     double[] forces() {

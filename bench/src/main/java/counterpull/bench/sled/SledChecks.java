@@ -174,9 +174,7 @@ final class SledChecks {
         for (int i = 0; i < bench.pulls().size(); i++) {
             double off = groups.off(i);
             if (Math.abs(off) > groups.tolerance()) {
-                remarks.add(Remark.doubts(
-                                "stands-apart",
-                                SledReadings.name(i, bench.pulls().get(i)) + " reads ")
+                remarks.add(Remark.doubts("stands-apart", SledReadings.name(i, bench.pulls().get(i)) + " reads ")
                         .then(bench.pulls().get(i).force(), Kind.FORCE)
                         .then(", ")
                         .then(Math.abs(off), Kind.FORCE)
@@ -189,6 +187,12 @@ final class SledChecks {
     }
 
     private void scatter() {
+        if (SledEstimator.withoutScatter(bench)) {
+            remarks.add(Remark.doubts(
+                    "no-scatter",
+                    "from pull 1 on, the pulls agree to the last digit: they show the scale's steps and not its error, and the"
+                            + " intervals are too narrow; state the scale's accuracy, a third of a step or more"));
+        }
         Optional<Double> scatter = PlainLines.of(bench).scatter();
         if (bench.scale() instanceof Noise.Stated stated && scatter.isPresent() && scatter.get() > 2.5 * stated.sd()) {
             remarks.add(Remark.doubts("scatter-above-stated", "the pulls scatter by ")

@@ -52,7 +52,7 @@ final class SledEstimator {
     }
 
     private SledFound found() {
-        Fit fit = fit(bench.loads().length > 1);
+        Fit fit = fit(bench.loads().length > 1 && !bench.upright());
         SledLines lines = new SledLines(model, fit);
         return new SledFound(
                 bench,
@@ -66,6 +66,9 @@ final class SledEstimator {
 
     private SledFriction friction(Fit fit) {
         double[] loads = bench.loads();
+        if (bench.upright()) {
+            return new SledFriction.Apart(fit.estimate(SledModel.CONSTANT), Estimate.normal(0, 0));
+        }
         return loads.length > 1
                 ? new SledFriction.Apart(fit.estimate(SledModel.CONSTANT), fit.estimate(SledModel.COEFFICIENT))
                 : new SledFriction.Together(fit.estimate(SledModel.CONSTANT), loads[0]);
@@ -84,7 +87,7 @@ final class SledEstimator {
                                 bench.pulls().get(i).plates()),
                         bench.forces(),
                         start,
-                        noise(start))
+                        noise())
                 .known(SledModel.ANGLE, theta, angle.standardError(), angle.degreesOfFreedom())
                 .known(SledModel.PLATES, 1, share)
                 .atLeast(SledModel.CONSTANT, 0);
@@ -113,14 +116,18 @@ final class SledEstimator {
     }
 
     /** Stated, or from scatter, or the finest that readings without any scatter can be believed. */
-    private Noise noise(double[] start) {
-        if (bench.scale() instanceof Noise.Stated) {
-            return bench.scale();
-        }
-        double least = LEAST_NOISE
+    private Noise noise() {
+        return withoutScatter(bench) ? new Noise.Stated(least(bench)) : bench.scale();
+    }
+
+    private static double least(SledBench bench) {
+        return LEAST_NOISE
                 * bench.pulls().stream().mapToDouble(Pull::force).average().orElseThrow();
-        double scatter = PlainLines.of(bench).noise();
-        return scatter < least ? new Noise.Stated(least) : bench.scale();
+    }
+
+    /** Whether the pulls agree to the last digit and nothing else says how sure they are. */
+    static boolean withoutScatter(SledBench bench) {
+        return bench.scale() instanceof Noise.FromScatter && PlainLines.of(bench).noise() < least(bench);
     }
 
     private Optional<Estimate> breakaway(SledLines lines) {
@@ -145,7 +152,7 @@ final class SledEstimator {
         List<Breakaway> readings = bench.breakaways();
         int n = readings.size();
         if (n < 2) {
-            return budget.with(lines.noise());
+            return budget.with(lines.noise(), lines.noiseDegrees());
         }
         double squares = 0;
         for (Breakaway each : readings) {

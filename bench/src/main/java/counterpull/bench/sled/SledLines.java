@@ -25,6 +25,11 @@ public final class SledLines {
         return fit.estimate(at(0, plates));
     }
 
+    /** Friction alone, half the distance between up and down, N. */
+    public Estimate friction(double plates) {
+        return fit.estimate(parameters -> model.force(parameters, 1, plates) - model.force(parameters, 0, plates));
+    }
+
     double weightDegrees(double plates) {
         return fit.degreesOfFreedom(at(0, plates));
     }
@@ -41,5 +46,10 @@ public final class SledLines {
     /** One standard deviation of one pull, N. */
     public double noise() {
         return fit.noise();
+    }
+
+    /** Degrees of freedom of that; infinite where the scale's accuracy was stated. */
+    double noiseDegrees() {
+        return fit.degreesOfFreedom();
     }
 }

@@ -14,6 +14,9 @@ final class SledReadings {
     private static final double APART = Math.toRadians(4);
     private static final double ZERO = Math.toRadians(3);
     private static final double CLOSE = 5;
+    /** A mean so many of its own standard deviations above another one is no chance; a sled that hardly rubs is not refused. */
+    private static final double SURE = 3;
+
     private static final double MOST_FORCE = 2e4;
     private static final double MOST_PLATES = 1000;
 
@@ -183,8 +186,7 @@ final class SledReadings {
                     .then(" down: friction shows in their difference alone, take one each way or more"));
             return;
         }
-        int unknown = bench.loads().length > 1 ? 3 : 2;
-        int needed = bench.scale() instanceof Noise.Stated ? unknown : unknown + 1;
+        int needed = needed();
         if (bench.pulls().size() < needed) {
             remarks.add(Remark.refuses("too-few-pulls", "pull ")
                     .then(bench.pulls().size(), Kind.COUNT)
@@ -192,6 +194,24 @@ final class SledReadings {
                     .then(needed, Kind.COUNT)
                     .then(" are needed: take each pull three times, or state the scale's accuracy"));
         }
+        if (bench.upright()) {
+            remarks.add(Remark.note("rail-upright", "the rail stands at ")
+                    .then(bench.gauge().mean(), Kind.ANGLE)
+                    .then(": plates hardly press on it, so friction is said as one number for every load"));
+        } else {
+            loads();
+        }
+    }
+
+    /** Carriage and friction, its part that grows with load, and, as scatter has to show beside what gauge and plates leave open, two more. */
+    private int needed() {
+        boolean loads = bench.loads().length > 1;
+        int unknown = loads && !bench.upright() ? 3 : 2;
+        int scatter = loads ? 2 : 1;
+        return bench.scale() instanceof Noise.Stated ? unknown : unknown + scatter;
+    }
+
+    private void loads() {
         double[] loads = bench.loads();
         double between = loads[loads.length - 1] - loads[0];
         if (loads.length == 1) {
@@ -221,10 +241,9 @@ final class SledReadings {
                 continue;
             }
             int worst = worstDown(load);
-            double most = bench.pulls().get(worst).force()
-                    - java.util.Arrays.stream(up).max().orElseThrow();
+            double most = bench.pulls().get(worst).force() - java.util.Arrays.stream(up).max().orElseThrow();
             double above = mean(down) - mean(up);
-            double allowed = 2 * scatter * Math.sqrt(1.0 / up.length + 1.0 / down.length);
+            double allowed = SURE * scatter * Math.sqrt(1.0 / up.length + 1.0 / down.length);
             if (above > allowed || most > 6 * scatter) {
                 remarks.add(Remark.refuses(
                                 "down-above-up", name(worst, bench.pulls().get(worst)) + " reads ")
@@ -256,9 +275,7 @@ final class SledReadings {
         }
         double about = 0.01 * mean(bench.forces());
         double scatter = new PullGroups(bench).scatter();
-        return scatter > 0
-                ? Math.max(about / 2, scatter)
-                : Math.max(about, PlainLines.of(bench).scatter().orElse(0.0));
+        return scatter > 0 ? Math.max(about / 2, scatter) : Math.max(about, PlainLines.of(bench).scatter().orElse(0.0));
     }
 
     private double[] forces(Way way, double load) {

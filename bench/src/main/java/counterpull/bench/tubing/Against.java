@@ -69,12 +69,10 @@ final class Against {
         double noise = noise(forces);
         double fromReadings = noise * noise * variance(forces, slope / below);
         double quantile = Student.twoSided95(freedom());
-        double ownQuantile =
-                own.standardError() > 0 ? (own.high() - own.low()) / 2 / own.standardError() : Student.TWO_SIDED_95;
-        double error = Math.sqrt(own.standardError() * own.standardError() + fromReadings);
-        double quantileOfCurve = Math.min(ownQuantile, Math.max(quantile, Student.TWO_SIDED_95));
-        double width =
-                Math.sqrt(Math.pow(quantileOfCurve * own.standardError(), 2) + quantile * quantile * fromReadings);
+        // the curve's own error with the noise that both sets together show
+        double pooled = curve.noise() > 0 ? own.standardError() * noise / curve.noise() : 0;
+        double error = Math.sqrt(pooled * pooled + fromReadings);
+        double width = quantile * error;
         return new Estimate(value, error, value - width, value + width, Estimate.Standing.FREE);
     }
 

@@ -72,6 +72,7 @@ final class ClosedFit implements CurveFit {
         for (double far = OgdenShape.LOWEST; far <= OgdenShape.HIGHEST; far += FAR_STEP) {
             place(far, places);
         }
+        places.sort(Comparator.comparingDouble(each -> each.parameters()[bent]));
         return new ClosedFit(shape, sample, fit, places);
     }
 
@@ -193,21 +194,64 @@ final class ClosedFit implements CurveFit {
                 : free;
     }
 
+    private Fit fit() {
+        return fit;
+    }
+
+    /** How much worse another fit serves, in variances of the noise. */
+    private double worse(Fit rival) {
+        return Math.max(0, (deviance(rival, sample) - deviance(fit, sample)) / (fit.noise() * fit.noise()));
+    }
+
+    /** What another way of fitting says of a number, and how much worse it serves. */
+    private record Rival(Estimate says, double worse) {
+        private double half(double quantile, double width) {
+            double left = 1 - worse / (quantile * quantile);
+            return left > 0 ? Math.sqrt(left) * width * says.standardError() : Double.NaN;
+        }
+
+        double low(double quantile, double width) {
+            double half = half(quantile, width);
+            return half >= 0 ? says.value() - half : Double.POSITIVE_INFINITY;
+        }
+
+        double high(double quantile, double width) {
+            double half = half(quantile, width);
+            return half >= 0 ? says.value() + half : Double.NEGATIVE_INFINITY;
+        }
+
+        /** The number where, between two places, the readings stop allowing it; NaN where they do not. */
+        double edge(Rival other, double quantile) {
+            double mine = Math.sqrt(worse) - quantile;
+            double theirs = Math.sqrt(other.worse) - quantile;
+            if (mine < 0 == theirs < 0) {
+                return Double.NaN;
+            }
+            double along = mine / (mine - theirs);
+            return says.value() + along * (other.says.value() - says.value());
+        }
+    }
+
     /** A number that follows from the law's parameters, over every way of fitting that the readings allow. */
     Estimate constant(ToDoubleFunction<double[]> function) {
         Estimate own = fit.freely(function);
         double low = shape.bent() < 0 ? own.low() : own.value();
         double high = shape.bent() < 0 ? own.high() : own.value();
         double quantile = fit.quantile();
-        for (Fit rival : rivals) {
-            double worse = (deviance(rival, sample) - deviance(fit, sample)) / (fit.noise() * fit.noise());
-            double left = quantile * quantile - worse;
-            if (left > 0) {
-                Estimate other = rival.freely(function);
-                double half = Math.sqrt(left) * other.standardError() * fit.noise() / rival.noise();
-                low = Math.min(low, other.value() - half);
-                high = Math.max(high, other.value() + half);
+        // standard errors that make the half width: of what the tape knows fewer than of what few readings show
+        double wide = own.standardError() > 0 ? own.halfWidth() / own.standardError() : quantile;
+        Rival before = null;
+        for (Fit fit : rivals) {
+            Rival rival = new Rival(fit.freely(function), worse(fit));
+            double width = wide * fit().noise() / fit.noise();
+            low = Math.min(low, rival.low(quantile, width));
+            high = Math.max(high, rival.high(quantile, width));
+            if (before != null && shape.bent() >= 0) {
+                double edge = before.edge(rival, quantile);
+                low = Math.min(low, Double.isNaN(edge) ? low : edge);
+                high = Math.max(high, Double.isNaN(edge) ? high : edge);
             }
+            before = rival;
         }
         double error = Math.max(own.standardError(), (high - low) / (2 * quantile));
         return new Estimate(own.value(), error, low, high, own.standing());

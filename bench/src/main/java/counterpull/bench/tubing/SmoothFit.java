@@ -60,7 +60,8 @@ final class SmoothFit implements CurveFit {
         double best = Double.NEGATIVE_INFINITY;
         for (int s = 0; s < STRENGTHS; s++) {
             strengths[s] = s == 0 ? 0 : WEAKEST * Math.pow(STRONGEST / WEAKEST, (s - 1.0) / (STRENGTHS - 2));
-            weights[s] = settle(s);
+            // half of the weight beforehand on no deviation at all
+            weights[s] = settle(s) + (s == 0 ? Math.log(STRENGTHS - 1) : 0);
             best = Math.max(best, weights[s]);
         }
         double sum = 0;
@@ -219,7 +220,7 @@ final class SmoothFit implements CurveFit {
 
     @Override
     public double degreesOfFreedom() {
-        return sample.stated() ? Double.POSITIVE_INFINITY : Math.max(1, sample.size() - numbers());
+        return sample.stated() ? Double.POSITIVE_INFINITY : sample.size() - FUNCTIONS;
     }
 
     double numbers() {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import counterpull.bench.Answer;
+import counterpull.bench.Remark;
 import counterpull.engine.body.Action;
 import counterpull.engine.body.Sex;
 import counterpull.engine.body.Side;
@@ -137,6 +138,47 @@ class RepetitionBenchTest {
                 .mapToDouble(JointEvidence::limiting)
                 .sum();
         assertThat(knee).isLessThan(before);
+    }
+
+    private static List<Remark> remarks(LimbStrength strength, int done, SetEnd end) {
+        return answer(strength, done, end, Optional.empty()).remarks();
+    }
+
+    /** Past twenty repetitions the set says "at most 62 %", and an easy setup agrees with that. */
+    @Test
+    void anEasySetupIsNoContradictionWhereTheSetOnlySaysAtMost() {
+        List<Remark> remarks = remarks(Trials.strong(2000, 1800, 1200), 20, new SetEnd.Called(6));
+        assertThat(remarks).extracting(Remark::code).contains("too-many-left").doesNotContain("unlike-curve");
+    }
+
+    @Test
+    void aJointWhoseStrengthNobodyKnowsMayHaveGivenOut() {
+        LimbStrength withoutKnee = Trials.strong(200, 180, 120).without(Action.KNEE_EXTENSION);
+        assertThat(remarks(withoutKnee, 9, new SetEnd.Called(2)))
+                .filteredOn(remark -> remark.code().equals("strength-not-known"))
+                .singleElement()
+                .satisfies(remark ->
+                        assertThat(remark.inSi()).startsWith("knee extension left, knee extension right"));
+    }
+
+    /** The curve ends at 70° of a range that begins at 90°. */
+    @Test
+    void aCurveThatDoesNotReachTheHardestPlaceIsSaid() {
+        LimbStrength shallow =
+                Trials.strong(200, 180, 120).with(Action.KNEE_EXTENSION, Trials.between(180, 0, 70));
+        assertThat(remarks(shallow, 9, new SetEnd.Called(2)))
+                .extracting(Remark::code)
+                .contains("strength-not-known");
+    }
+
+    @Test
+    void whereAllIsKnownNothingIsSaidOfIt() {
+        assertThat(remarks(Trials.strong(200, 180, 120), 9, new SetEnd.Called(2)))
+                .extracting(Remark::code)
+                .doesNotContain("strength-not-known");
+        assertThat(remarks(LimbStrength.published(PERSON), 9, new SetEnd.Called(2)))
+                .extracting(Remark::code)
+                .doesNotContain("strength-not-known");
     }
 
     @Test

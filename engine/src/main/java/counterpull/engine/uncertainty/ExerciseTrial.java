@@ -14,8 +14,9 @@ import java.util.List;
  * @param limits the joints' own limits of each limb
  */
 public record ExerciseTrial(ExerciseTask task, List<JointRanges> limits) implements Trial<ExerciseTrial> {
-    /** As the task has it. */
+    /** As the task has it; refuses what its profile refuses. */
     public static ExerciseTrial of(ExerciseTask task) {
+        ExerciseProfile.of(task);
         return new ExerciseTrial(task.with(PressTrial.open(task.person())), PressTrial.limits(task.person()));
     }
 

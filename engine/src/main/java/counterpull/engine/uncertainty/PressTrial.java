@@ -2,7 +2,6 @@ package counterpull.engine.uncertainty;
 
 import counterpull.engine.motion.JointRanges;
 import counterpull.engine.motion.RailStroke;
-import counterpull.engine.motion.SeatSetting;
 import counterpull.engine.motion.Tempo;
 import counterpull.engine.profile.Groundwork;
 import counterpull.engine.profile.Limb;
@@ -27,14 +26,9 @@ import java.util.OptionalDouble;
  */
 public record PressTrial(PressTask task, OptionalDouble bottom, int reference, List<JointRanges> limits)
         implements Trial<PressTrial> {
-    /** As the task has it. */
+    /** As the task has it; refuses what its profile refuses. */
     public static PressTrial of(PressTask task) {
-        RailStroke stroke = task.stroke();
-        SeatSetting seat = task.stance().seat();
-        OptionalDouble mark = task.sled().stops().any()
-                ? OptionalDouble.of(seat.markAt(stroke.bottom(), task.sled().rail()))
-                : OptionalDouble.empty();
-        return new PressTrial(task.with(open(task.person())), mark, stroke.reference(), limits(task.person()));
+        return of(PressProfile.of(task));
     }
 
     /** As a setup of a search has it: its own stop and its own number of positions. */

@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import counterpull.engine.body.BodyLength;
 import counterpull.engine.body.Joint;
+import counterpull.engine.motion.Phase;
+import counterpull.engine.motion.RailStroke;
+import counterpull.engine.profile.Groundwork;
 import counterpull.engine.profile.Limb;
 import counterpull.engine.profile.Person;
 import counterpull.engine.profile.PressProfile;
@@ -55,5 +58,21 @@ class PressTrialTest {
         PressTrial trial = PressTrial.of(UnsureTasks.onAStop());
         PressProfile shorter = trial.with(longer(trial.task(), -0.01)).profile();
         assertThat(shorter.limbs().get(0).angle(Joint.KNEE, 20)).isCloseTo(Math.toRadians(10), within(1e-9));
+    }
+
+    /** A setup that a search put on another stop is drawn from that stop, and from as many positions. */
+    @Test
+    void aSetupOnAFurtherStopStaysOnIt() {
+        PressTask task = UnsureTasks.onAStop();
+        RailStroke further = task.stroke().from(0.75);
+        double[] plate = further.equalAngles(task.legs().get(further.reference()), 11);
+        PressProfile setup = PressProfile.of(Groundwork.of(task, further, plate));
+        PressProfile drawn = PressTrial.of(setup).profile();
+        assertThat(drawn.mark(0)).isCloseTo(0.75, within(1e-12));
+        assertThat(drawn.positions()).isEqualTo(11);
+        for (int i = 0; i < 11; i++) {
+            assertThat(drawn.effort(Joint.KNEE, Phase.LIFTING, i))
+                    .isCloseTo(setup.effort(Joint.KNEE, Phase.LIFTING, i), within(1e-12));
+        }
     }
 }

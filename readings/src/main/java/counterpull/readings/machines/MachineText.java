@@ -17,6 +17,10 @@ import java.util.List;
 
 /** A measured machine as an entry of a scenario's {@code resists}; what nobody measured stands as a comment. */
 final class MachineText {
+    private static final String PIVOT = "# pivot: {forward: 0 cm, up: 0 cm}   # from the joint: fill this in";
+    private static final String PAD = "# pad: {on: shank, on lever: 32 cm}   # where it touches: fill this in";
+    private static final double SPARE = 3;
+
     private final List<String> lines = new ArrayList<>();
 
     private MachineText() {}
@@ -49,12 +53,13 @@ final class MachineText {
         line(1, "- measured profile:");
         line(3, "name: " + Sure.quoted(name));
         if (!torque) {
-            line(3, "# at: {on: forearm, along: 26 cm}   where it meets the body: fill this in");
+            line(3, "# at: {on: forearm, along: 26 cm}   # where it meets the body: fill this in");
         }
         line(3, found.bench().quantity().words() + ":");
         double step = (found.last() - found.first()) / 1000;
         for (MeasuredProfile.Reading reading : found.readings()) {
-            double sd = found.mean(reading.position()).standardError();
+            // one digit more than a reader needs
+            double sd = SPARE * found.mean(reading.position()).standardError();
             line(
                     4,
                     "- {" + (travel ? "travel" : "angle") + ": " + Sure.known(reading.position(), step, at) + ", up: "
@@ -78,12 +83,12 @@ final class MachineText {
     private void stack(String name, StackFound found) {
         line(1, "- cable:");
         line(3, "name: " + Sure.quoted(name));
-        line(3, "# at: {on: forearm, along: 26 cm}          where it is hooked on: fill this in");
-        line(3, "# pulley: {forward: 0 cm, up: 100 cm}      where the line leaves the last pulley: fill this in");
+        line(3, "# at: {on: forearm, along: 26 cm}   # where it is hooked on: fill this in");
+        line(3, "# pulley: {forward: 0 cm, up: 100 cm}   # where the line leaves the last pulley: fill this in");
         if (found.ratio().isPresent()) {
             line(3, "ratio: " + Sure.value(found.ratio().get(), Unit.ONE));
         } else {
-            line(3, "# ratio: 1                                 not measured: fill this in");
+            line(3, "# ratio: 1   # not measured: fill this in");
         }
         line(3, "friction: " + Sure.value(found.friction(), Unit.PERCENT));
         for (PinFound pin : found.pins()) {
@@ -110,8 +115,8 @@ final class MachineText {
         double product = found.moment().value() / Constants.STANDARD_GRAVITY;
         line(1, "- lever:");
         line(3, "name: " + Sure.quoted(name));
-        line(3, "# pivot: {forward: 0 cm, up: 0 cm}         from the joint: fill this in");
-        line(3, "# pad: {on: shank, on lever: 32 cm}        fill this in");
+        line(3, PIVOT);
+        line(3, PAD);
         line(
                 3,
                 "# mass x radius is "
@@ -131,7 +136,7 @@ final class MachineText {
             line(
                     4,
                     "- {name: plate horn, radius: " + Sure.value(horn.radius(), Unit.CENTIMETRE) + ", offset: "
-                            + Sure.value(horn.offset(), Unit.DEGREE) + ", chosen: 10 kg}");
+                            + Sure.value(horn.offset(), Unit.DEGREE) + ", chosen: 10 kg}   # or what is put on");
         });
         line(3, "friction: " + Sure.value(found.friction(), Unit.NEWTON_METRE));
     }
@@ -139,7 +144,12 @@ final class MachineText {
     private void cam(String name, CamFound found) {
         line(1, "- cam stack:");
         line(3, "name: " + Sure.quoted(name));
-        line(3, "# pivot, pad or cuff, ratio, friction, mass, inertia: fill these in");
+        line(3, PIVOT);
+        line(3, PAD);
+        line(3, "# ratio: 1   # of the line after the cam: fill this in, as what follows");
+        line(3, "# friction: 6 %");
+        line(3, "# mass: 5 kg");
+        line(3, "# inertia: 0.3 kg·m2");
         line(3, "cam:");
         double step = (found.last() - found.first()) / 1000;
         for (CamRadius.Reading reading : found.cam().readings()) {

@@ -51,6 +51,11 @@ final class BenchCurves {
         return this;
     }
 
+    BenchCurves dots(Marker marker, Ink ink, double[] at, double[] values) {
+        layers.add(new Layer.Dots(new Series(at, values), marker, ink, ""));
+        return this;
+    }
+
     static Ink ink(Way way) {
         return way == Way.UP ? Ink.KNEE : Ink.HIP;
     }

@@ -24,8 +24,8 @@ final class LeverParts implements MachineParts {
 
     @Override
     public String headline() {
-        return "Level, the lever alone turns back with "
-                + words.say(found.moment().times(Math.cos(found.offset().value())), Kind.TORQUE);
+        return "The lever alone turns back with up to " + words.say(found.moment(), Kind.TORQUE)
+                + ", where its centre of mass is level with the pivot";
     }
 
     @Override

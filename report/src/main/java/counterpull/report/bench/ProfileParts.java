@@ -7,7 +7,9 @@ import counterpull.bench.machine.Seen;
 import counterpull.engine.load.MeasuredProfile;
 import counterpull.picture.Chart;
 import counterpull.picture.Coordinate;
+import counterpull.picture.Ink;
 import counterpull.picture.Range;
+import counterpull.picture.Stroke;
 import counterpull.report.table.Column;
 import counterpull.report.table.Measure;
 import counterpull.report.table.NumberColumn;
@@ -111,14 +113,21 @@ final class ProfileParts implements MachineParts {
                 new Coordinate(travel ? "travel" : "angle", travel ? Coordinate.Kind.LENGTH : Coordinate.Kind.ANGLE);
         Chart.Measure measure = new Chart.Measure(
                 size() == Kind.TORQUE ? Chart.Quantity.TORQUE : Chart.Quantity.FORCE, "as the scale reads it");
-        return List.of(new BenchSection.Captioned(
-                new Chart(
-                        "What it asks for, up and down",
-                        measure,
-                        Range.between(coordinate, found.first(), found.last()),
-                        curves.layers(),
-                        OptionalInt.empty()),
-                "Circles: slowly up. Squares: slowly let back. Each curve's light edges hold it 95 times in 100 at each position; half"
-                        + " their distance is friction."));
+        Range range = Range.between(coordinate, found.first(), found.last());
+        BenchCurves friction = new BenchCurves(found.first(), found.last());
+        friction.curve(Ink.FRICTION, Stroke.ASKED, "friction", found::half);
+        return List.of(
+                new BenchSection.Captioned(
+                        new Chart("What it asks for, up and down", measure, range, curves.layers(), OptionalInt.empty()),
+                        "Circles: slowly up. Squares: slowly let back. Each curve's light edges hold it 95 times in 100 at each position; half"
+                                + " their distance is friction."),
+                new BenchSection.Captioned(
+                        new Chart(
+                                "Friction, each way",
+                                new Chart.Measure(measure.quantity(), "half of what up and down differ by"),
+                                range,
+                                friction.layers(),
+                                OptionalInt.empty()),
+                        "The light band holds it 95 times in 100 at each position."));
     }
 }

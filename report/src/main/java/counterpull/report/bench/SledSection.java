@@ -9,8 +9,11 @@ import counterpull.bench.sled.SledFound;
 import counterpull.bench.sled.SledFriction;
 import counterpull.picture.Chart;
 import counterpull.picture.Coordinate;
+import counterpull.picture.Ink;
 import counterpull.picture.Layer;
+import counterpull.picture.Marker;
 import counterpull.picture.Range;
+import counterpull.picture.Stroke;
 import counterpull.readings.machines.SledSubject;
 import counterpull.report.table.Column;
 import counterpull.report.table.Measure;
@@ -161,8 +164,8 @@ final class SledSection {
         BenchCurves curves = new BenchCurves(low, high);
         BenchCurves over = new BenchCurves(low, high);
         over.curve(
-                counterpull.picture.Ink.QUIET,
-                counterpull.picture.Stroke.TODAY,
+                Ink.QUIET,
+                Stroke.TODAY,
                 "fit",
                 plates -> Estimate.normal(0, found.lines().noise()));
         for (Way way : Way.values()) {
@@ -184,15 +187,41 @@ final class SledSection {
             over.dots(way, at, left);
         }
         Range range = Range.between(PLATES, low, high);
+        BenchCurves friction = new BenchCurves(low, high);
+        friction.curve(Ink.FRICTION, Stroke.ASKED, "friction", found.lines()::friction);
+        halves(found, friction);
         return List.of(
                 new BenchSection.Captioned(
                         chart("Pull against added plates", "pull along the rail", range, curves.layers()),
                         "Circles: slowly up. Squares: slowly let back. The lines are the fit, their light edges hold it 95 times in 100; half"
                                 + " their distance is friction."),
                 new BenchSection.Captioned(
+                        chart("Friction against added plates", "each way", range, friction.layers()),
+                        "Triangles: half of what the means of up and down differ by, at each load. The light band holds the line 95 times in"
+                                + " 100."),
+                new BenchSection.Captioned(
                         chart("What the fit leaves over", "reading less fit", range, over.layers()),
                         "The light band holds 95 of 100 readings. A row of readings all above or all below it at one load points at those"
                                 + " plates."));
+    }
+
+    private static void halves(SledFound found, BenchCurves friction) {
+        List<Pull> pulls = found.bench().pulls();
+        double[] loads = pulls.stream().mapToDouble(Pull::plates).distinct().sorted().toArray();
+        double[] half = new double[loads.length];
+        for (int i = 0; i < loads.length; i++) {
+            double load = loads[i];
+            half[i] = (mean(pulls, Way.UP, load) - mean(pulls, Way.DOWN, load)) / 2;
+        }
+        friction.dots(Marker.TRIANGLE, Ink.FRICTION, loads, half);
+    }
+
+    private static double mean(List<Pull> pulls, Way way, double load) {
+        return pulls.stream()
+                .filter(pull -> pull.way() == way && pull.plates() == load)
+                .mapToDouble(Pull::force)
+                .average()
+                .orElse(Double.NaN);
     }
 
     private static Chart chart(String title, String height, Range range, List<Layer> layers) {

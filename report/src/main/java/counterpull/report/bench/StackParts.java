@@ -9,7 +9,12 @@ import counterpull.bench.machine.StackPull;
 import counterpull.engine.Constants;
 import counterpull.picture.Chart;
 import counterpull.picture.Coordinate;
+import counterpull.picture.Ink;
+import counterpull.picture.Layer;
+import counterpull.picture.Marker;
 import counterpull.picture.Range;
+import counterpull.picture.Series;
+import counterpull.picture.Stroke;
 import counterpull.report.table.Column;
 import counterpull.report.table.Measure;
 import counterpull.report.table.NumberColumn;
@@ -110,8 +115,8 @@ final class StackParts implements MachineParts {
                 .map(ratio -> Constants.STANDARD_GRAVITY / ratio.value())
                 .orElse(perKilogram());
         curves.curve(
-                counterpull.picture.Ink.QUIET,
-                counterpull.picture.Stroke.TODAY,
+                Ink.QUIET,
+                Stroke.TODAY,
                 found.ratio().isPresent() ? "as printed" : "as these pins are",
                 at -> Estimate.normal(at * factor, 0));
         for (Way way : Way.values()) {
@@ -122,15 +127,36 @@ final class StackParts implements MachineParts {
                     here.stream().mapToDouble(StackPull::printed).toArray(),
                     here.stream().mapToDouble(StackPull::force).toArray());
         }
-        return List.of(new BenchSection.Captioned(
+        List<BenchSection.Captioned> charts = new ArrayList<>();
+        charts.add(new BenchSection.Captioned(
                 new Chart(
                         "Pull at the handle by what is printed",
                         new Chart.Measure(Chart.Quantity.FORCE, "as the scale reads it"),
-                        Range.between(new Coordinate("printed at the pin", Coordinate.Kind.MASS), 0, high),
+                        Range.between(new Coordinate("printed", Coordinate.Kind.MASS), 0, high),
                         curves.layers(),
                         OptionalInt.empty()),
                 "Circles: slowly out. Squares: slowly let back. Half way between them is the weight; the grey line is what the printed"
                         + " kilograms would pull without friction."));
+        if (found.ratio().isPresent()) {
+            charts.add(errors(high));
+        }
+        return charts;
+    }
+
+    private BenchSection.Captioned errors(double high) {
+        double[] printed = found.pins().stream().mapToDouble(PinFound::printed).toArray();
+        List<Estimate> errors = found.pins().stream().map(pin -> pin.error().orElseThrow()).toList();
+        Series low = new Series(printed, errors.stream().mapToDouble(Estimate::low).toArray());
+        Series top = new Series(printed, errors.stream().mapToDouble(Estimate::high).toArray());
+        Series value = new Series(printed, errors.stream().mapToDouble(Estimate::value).toArray());
+        return new BenchSection.Captioned(
+                new Chart(
+                        "What each pin is off by",
+                        new Chart.Measure(Chart.Quantity.MASS, "real less printed"),
+                        Range.between(new Coordinate("printed", Coordinate.Kind.MASS), 0, high),
+                        List.of(new Layer.Bars(low, top, Ink.INK), new Layer.Dots(value, Marker.DIAMOND, Ink.INK, "")),
+                        OptionalInt.empty()),
+                "The bars hold what a pin is off by 95 times in 100; one that does not reach 0 is off.");
     }
 
     private double perKilogram() {

@@ -16,7 +16,7 @@ import counterpull.report.words.SureWords;
 /** How sure the answer is: bands, chances, what contributes, which reading next. */
 final class SureSection implements Section {
     /** Fewer than on the command line, so that a page does not wait; ours. */
-    private static final int DRAWS = 2000;
+    private static final int DRAWS = 1000;
 
     private static final int SEED = 1;
     private static final int READINGS = 5;
