@@ -76,6 +76,30 @@ class BadTablesTest {
         assertThat(ran.code()).isEqualTo(Exit.BAD_INPUT);
     }
 
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '~',
+            value = {
+                "rubber|tag;length (cm);force (N);readings\\nT1;45;2;sideways|column 4 (readings): \"sideways\": it is none of: stretching, letting go",
+                "rubber|tag;length (cm);force (N);readings\\nT1;45;;stretching|How long is the piece when nothing pulls at it",
+                "rubber|tag;natural length (cm);length (cm);force (N);readings\\nT1;45;50;;out|out\": the force is missing",
+                "rubber|tag;natural length (cm);length (cm);force (N);readings\\nT1;45;50;2;natural length|a row of natural length has no force",
+                "rubber|tag;natural length (cm);length (km);force (N);way\\nT1;45;50;2;out|\"km\" is not known as a unit of length; one of: cm, m, mm, in, ft",
+                "sled|name;rail angle (deg);plates (kg);force (N);readings\\nA;45;ten;300;up|column 3 (plates (kg)): \"ten\": this is not a number",
+                "sled|name;rail angle (deg);plates (lbf);force (N);readings\\nA;45;10;300;up|\"lbf\" is not known as a unit of mass; one of: kg, g, lb, st",
+                "machine|name;travel (cm);force (N)\\nA;0;200|Which column is the readings?",
+                "person-tests|name;side;force (N)\\nA;left;200|Is the limb's own weight taken off these forces already (limb: borne)?",
+                "person-tests|name;side;force (N)\\nA;upper;200|column 2 (side): \"upper\": it is none of: left, right",
+                "person-ranges|name;joint;reading\\nA;knee;110|In which unit is the reading in column 3 (reading)? One of: deg, rad",
+                "person-ranges|name;joint;reading (deg)\\nA;neck;110|column 2 (joint): \"neck\": it is none of: hip, knee, ankle",
+            })
+    void readingsThatCannotBeUsedAreToldApart(String kind, String text, String said) throws IOException {
+        Path table = file("table.csv", text.replace("\\n", "\n"));
+        Ran ran = Ran.with("bench", "import", table.toString(), "--as", kind);
+        assertThat(plain(ran)).contains(said.replaceAll("\\s+", " "));
+    }
+
     /** Good tables whose trace says nothing. */
     @ParameterizedTest
     @CsvSource(

@@ -7,6 +7,7 @@ import counterpull.scenario.format.Words;
 import counterpull.scenario.units.Dimension;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /** What is measured on people, as tables: strength tests an effort a row, ranges of motion and taped lengths a reading a row. */
 final class PeopleTables {
@@ -17,10 +18,14 @@ final class PeopleTables {
     private static final Due TESTER = oneOf(Words.TESTER);
     private static final Due GAUGE = new Due.OneOf(List.of("goniometer", "inclinometer", "phone", "eye"));
 
+    private static final Which SIDE = new Which(
+            "side",
+            List.of("limb side", "left or right"),
+            Map.of("l", "left", "lt", "left", "r", "right", "rt", "right"));
     private static final Asked LIMB = new Asked(
             List.of("limb", "limb at", "resting"),
-            "is the limb's own weight taken off these forces already, or did it pull across (limb: borne), or how did the limb lie"
-                    + " (limb: hanging or level; limb at: its angle above level), or what did it show at rest (resting)?");
+            "is the limb's own weight taken off these forces already (limb: borne)? If not: did the limb hang or lie level (limb), at what"
+                    + " angle above level was it (limb at), or what did the relaxed limb show (resting)?");
 
     private PeopleTables() {}
 
@@ -62,8 +67,7 @@ final class PeopleTables {
                 Slot.of(Wanted.must("stature", new Due.Amount(Measures.STATURE), "height", "body height")),
                 Slot.of(Wanted.must("mass", new Due.Amount(Measures.BODY_MASS), "weight", "body mass", "body weight")),
                 Slot.of(Wanted.may("segment table", oneOf(Words.TABLE))));
-        return new ReadingsTable(
-                word, new Level(List.of("people"), "", person, List.of(visits)), Which.of("side"), asked);
+        return new ReadingsTable(word, new Level(List.of("people"), "", person, List.of(visits)), SIDE, asked);
     }
 
     private static Level tests(String side, String key) {

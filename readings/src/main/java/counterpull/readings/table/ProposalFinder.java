@@ -4,12 +4,15 @@ import counterpull.readings.table.Mapping.Lines;
 import counterpull.readings.table.Mapping.Standing;
 import counterpull.scenario.units.Dimension;
 import counterpull.scenario.units.Unit;
+import counterpull.scenario.units.Units;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Finds which column is what from headings and cells; asks where they do not tell. */
 final class ProposalFinder {
@@ -170,13 +173,13 @@ final class ProposalFinder {
                 + "\" is not known as a unit of " + dimension.words() + "; one of: " + units(dimension);
     }
 
+    /** The units of a dimension, the one that people use most first. */
     static String units(Dimension dimension) {
-        return String.join(
-                ", ",
-                Unit.of(dimension).stream()
-                        .map(Unit::symbol)
-                        .filter(symbol -> !symbol.isEmpty())
-                        .toList());
+        Unit usual = Units.METRIC.unit(dimension);
+        return Stream.concat(Stream.of(usual), Unit.of(dimension).stream().filter(unit -> unit != usual))
+                .map(Unit::symbol)
+                .filter(symbol -> !symbol.isEmpty())
+                .collect(Collectors.joining(", "));
     }
 
     private ColumnUse.Sign sign(int i, Wanted wanted) {

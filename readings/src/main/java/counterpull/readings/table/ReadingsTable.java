@@ -2,9 +2,11 @@ package counterpull.readings.table;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Readings of one kind of subject as a table: a row a reading, what belongs to the subject repeated in each.
@@ -29,7 +31,7 @@ public record ReadingsTable(String word, Level top, Which which, List<Asked> ask
         Map<String, Wanted> columns = new LinkedHashMap<>();
         List<String> lists = new ArrayList<>();
         names(top, lists);
-        collect(top, lists.size() > 1, columns);
+        collect(top, everywhere(top), columns);
         if (!lists.isEmpty()) {
             columns.put(which.key(), which.wanted(lists));
         }
@@ -43,18 +45,31 @@ public record ReadingsTable(String word, Level top, Which which, List<Asked> ask
         level.below().forEach(inner -> names(inner, names));
     }
 
-    private void collect(Level level, boolean several, Map<String, Wanted> columns) {
+    /** Every thing that some row may hold; what only some rows need cannot be asked of the whole file. */
+    private static void collect(Level level, Set<String> everywhere, Map<String, Wanted> columns) {
         for (Slot slot : level.slots()) {
             Wanted wanted = slot.wanted();
-            // what only some rows need cannot be asked of the whole file
-            boolean mayLack = several && level != top;
-            columns.putIfAbsent(
-                    wanted.key(),
-                    mayLack
-                            ? new Wanted(wanted.key(), wanted.due(), Wanted.Need.MAY, wanted.names(), wanted.question())
-                            : wanted);
+            columns.putIfAbsent(wanted.key(), everywhere.contains(wanted.key()) ? wanted : wanted.optional());
         }
-        level.below().forEach(inner -> collect(inner, several, columns));
+        level.below().forEach(inner -> collect(inner, everywhere, columns));
+    }
+
+    /** Keys without which no row is of use, whichever list it goes to. */
+    private static Set<String> everywhere(Level level) {
+        Set<String> needed = new LinkedHashSet<>();
+        for (int i = 0; i < level.below().size(); i++) {
+            Set<String> below = everywhere(level.below().get(i));
+            if (i == 0) {
+                needed.addAll(below);
+            } else {
+                needed.retainAll(below);
+            }
+        }
+        level.slots().stream()
+                .map(Slot::wanted)
+                .filter(wanted -> wanted.need() == Wanted.Need.MUST)
+                .forEach(wanted -> needed.add(wanted.key()));
+        return needed;
     }
 
     @Override

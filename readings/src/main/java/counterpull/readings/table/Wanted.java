@@ -27,6 +27,11 @@ public record Wanted(String key, Due due, Need need, List<String> names, String 
         return new Wanted(key, due, Need.MUST, List.of(names), "");
     }
 
+    /** The same where a row is of use without it. */
+    Wanted optional() {
+        return new Wanted(key, due, Need.MAY, names, question);
+    }
+
     /** The same with its own question. */
     Wanted asking(String other) {
         return new Wanted(key, due, need, names, other);

@@ -11,11 +11,6 @@ import java.util.Map;
  * @param also other words for the lists' names
  */
 record Which(String key, List<String> names, Map<String, String> also) {
-    /** Under that name alone. */
-    static Which of(String key) {
-        return new Which(key, List.of(), Map.of());
-    }
-
     Wanted wanted(List<String> lists) {
         return Wanted.must(key, new Due.OneOf(lists, also), names.toArray(new String[0]));
     }

@@ -54,7 +54,7 @@ class RoundTripTest {
                                             Slot.of(Wanted.must("length", LENGTH)),
                                             Slot.in(Wanted.may("note", new Due.Words(60)), "about", "note")),
                                     List.of()))),
-            Which.of("readings"),
+            new Which("readings", List.of(), Map.of()),
             List.of());
 
     private static final String[] WORDS = {
