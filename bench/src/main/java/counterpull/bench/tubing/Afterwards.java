@@ -6,6 +6,7 @@ import counterpull.bench.Remark;
 import counterpull.bench.fit.Noise;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /** What the fitted curve says about the readings and what the person should know about the result. */
 final class Afterwards {
@@ -34,6 +35,7 @@ final class Afterwards {
     static List<Remark> of(TubingBench bench, Sample sample, TubingResult result) {
         Afterwards after = new Afterwards(bench, sample, result);
         after.natural();
+        after.repeats();
         after.scatter();
         after.worstReading();
         after.stress();
@@ -61,6 +63,22 @@ final class Afterwards {
             remarks.add(Remark.note("natural-length-once", "nothing says how sure the natural length is: ")
                     .then(TapeReadings.ASSUMED, Kind.LENGTH)
                     .then(" are assumed for one reading; measure it three times"));
+        }
+    }
+
+    private void repeats() {
+        repeats("natural length", bench.natural());
+        bench.after().ifPresent(after -> repeats("natural length after the test", after));
+    }
+
+    private void repeats(String what, TapeReadings read) {
+        OptionalDouble tape = bench.instruments().tape();
+        if (read.beyond(tape)) {
+            remarks.add(Remark.doubts("repeats-apart", "the readings of the " + what + " scatter by ")
+                    .then(read.scatter(), Kind.LENGTH)
+                    .then(", much more than the stated ")
+                    .then(tape.getAsDouble(), Kind.LENGTH)
+                    .then(" of the tape: their scatter counts; measure it again"));
         }
     }
 
