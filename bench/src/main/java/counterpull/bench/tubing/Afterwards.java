@@ -3,6 +3,7 @@ package counterpull.bench.tubing;
 import counterpull.bench.Estimate;
 import counterpull.bench.Kind;
 import counterpull.bench.Remark;
+import counterpull.bench.Steps;
 import counterpull.bench.fit.Noise;
 import java.util.ArrayList;
 import java.util.List;
@@ -84,6 +85,7 @@ final class Afterwards {
 
     private void scatter() {
         if (!(sample.noise instanceof Noise.Stated stated)) {
+            steps();
             return;
         }
         double squares = 0;
@@ -99,6 +101,15 @@ final class Afterwards {
                     .then(stated.sd() * bench.piece().strands(), Kind.FORCE)
                     .then(" of the scale: the band is too narrow"));
         }
+    }
+
+    private void steps() {
+        double[] forces = NamedPull.stretching(bench.pulls()).stream()
+                .mapToDouble(NamedPull::force)
+                .toArray();
+        double left = Math.max(1, forces.length - result.law().score().numbers());
+        double scatter = result.law().rms() * Math.sqrt(forces.length / left) * bench.piece().strands();
+        Steps.coarse("pull", Kind.FORCE, forces, scatter).ifPresent(remarks::add);
     }
 
     private void worstReading() {
