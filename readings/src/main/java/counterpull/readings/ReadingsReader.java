@@ -33,12 +33,15 @@ public final class ReadingsReader {
     /** Reads one file, YAML or JSON. */
     public static Result read(Source source) {
         Problems problems = new Problems();
-        Optional<Readings> readings = TreeReader.read(source, problems).map(file -> readings(file, problems));
+        Optional<MapNode> file = TreeReader.read(source, problems);
+        file.ifPresent(found -> FormatLine.check(found, FORMAT, problems));
+        // the keys of another format would all count as unknown
+        Optional<Readings> readings =
+                problems.isEmpty() ? file.map(found -> readings(found, problems)) : Optional.empty();
         return new Result(problems.isEmpty() ? readings : Optional.empty(), problems);
     }
 
     private static Readings readings(MapNode file, Problems problems) {
-        FormatLine.check(file, FORMAT, problems);
         Fields top = Fields.open(file, shape(), problems);
         List<Subject> subjects = new ArrayList<>();
         for (SubjectKind kind : SubjectKinds.ALL) {
