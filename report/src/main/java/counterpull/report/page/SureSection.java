@@ -1,5 +1,6 @@
 package counterpull.report.page;
 
+import counterpull.engine.Refusal;
 import counterpull.engine.strength.Tester;
 import counterpull.engine.uncertainty.Doubts;
 import counterpull.engine.uncertainty.EffortBands;
@@ -12,6 +13,7 @@ import counterpull.report.Html;
 import counterpull.report.Setup;
 import counterpull.report.result.SureTables;
 import counterpull.report.words.SureWords;
+import java.util.function.Supplier;
 
 /** How sure the answer is: bands, chances, what contributes, which reading next. */
 final class SureSection implements Section {
@@ -30,7 +32,7 @@ final class SureSection implements Section {
             }
             write(
                     desk,
-                    sure(
+                    () -> sure(
                             desk.findings().scenario().doubts(setup.profile()),
                             desk.findings().scenario().looked()));
         }
@@ -40,13 +42,22 @@ final class SureSection implements Section {
     /** The same for any other exercise. */
     static void write(Paper paper, ExerciseFindings findings) {
         paper.html().open("section").put("h2", "How sure that is");
-        write(paper, sure(findings.scenario().doubts(), findings.scenario().looked()));
+        write(paper, () -> sure(findings.scenario().doubts(), findings.scenario().looked()));
         paper.html().close().line();
     }
 
     private static <T extends Trial<T>> HowSure sure(Doubts<T> doubts, Looked looked) {
         EffortBands bands = new Sampling<>(doubts, looked, SEED, DRAWS).bands();
         return HowSure.of(doubts, bands, Tester.BELT_FIXED);
+    }
+
+    /** A setup that cannot be set up as measured has no band: the rest of the page stands. */
+    private static void write(Paper paper, Supplier<HowSure> sure) {
+        try {
+            write(paper, sure.get());
+        } catch (Refusal refusal) {
+            paper.html().put("p", "That cannot be said: " + refusal.getMessage() + ".");
+        }
     }
 
     private static void write(Paper paper, HowSure sure) {
