@@ -127,7 +127,8 @@ final class SledEstimator {
 
     /** Whether the pulls agree to the last digit and nothing else says how sure they are. */
     static boolean withoutScatter(SledBench bench) {
-        return bench.scale() instanceof Noise.FromScatter && PlainLines.of(bench).noise() < least(bench);
+        return bench.scale() instanceof Noise.FromScatter
+                && PlainLines.of(bench).noise() < least(bench);
     }
 
     private Optional<Estimate> breakaway(SledLines lines) {

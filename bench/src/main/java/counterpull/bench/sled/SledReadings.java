@@ -241,7 +241,8 @@ final class SledReadings {
                 continue;
             }
             int worst = worstDown(load);
-            double most = bench.pulls().get(worst).force() - java.util.Arrays.stream(up).max().orElseThrow();
+            double most = bench.pulls().get(worst).force()
+                    - java.util.Arrays.stream(up).max().orElseThrow();
             double above = mean(down) - mean(up);
             double allowed = SURE * scatter * Math.sqrt(1.0 / up.length + 1.0 / down.length);
             if (above > allowed || most > 6 * scatter) {
@@ -275,7 +276,9 @@ final class SledReadings {
         }
         double about = 0.01 * mean(bench.forces());
         double scatter = new PullGroups(bench).scatter();
-        return scatter > 0 ? Math.max(about / 2, scatter) : Math.max(about, PlainLines.of(bench).scatter().orElse(0.0));
+        return scatter > 0
+                ? Math.max(about / 2, scatter)
+                : Math.max(about, PlainLines.of(bench).scatter().orElse(0.0));
     }
 
     private double[] forces(Way way, double load) {
