@@ -61,7 +61,9 @@ class SureCommandTest {
         Ran narrower = sure(stated.toString(), "--draws", "300");
         assertThat(narrower.code()).as(narrower.err()).isZero();
         assertThat(usual.out()).contains("which way the push goes");
-        assertThat(narrower.out()).doesNotContain("which way the push goes").contains("Next reading: measure the distance from hip");
+        assertThat(narrower.out())
+                .doesNotContain("which way the push goes")
+                .contains("Next reading: measure the distance from hip");
     }
 
     @Test
