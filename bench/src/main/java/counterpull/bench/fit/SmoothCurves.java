@@ -88,13 +88,17 @@ public final class SmoothCurves {
         }
         List<SmoothFit> all = new ArrayList<>();
         for (double width : expected.widths()) {
-            sized(all, new SmoothSetting(new SmoothKernel(scale, width), new double[degrees.length], bends), 0, repeats, noise);
+            sized(
+                    all,
+                    new SmoothSetting(new SmoothKernel(scale, width), new double[degrees.length], bends),
+                    0,
+                    repeats,
+                    noise);
         }
         return new SmoothCurves(scale, stated ? Double.POSITIVE_INFINITY : left, all);
     }
 
-    private static void sized(
-            List<SmoothFit> all, SmoothSetting setting, int curve, Repeats repeats, Noise noise) {
+    private static void sized(List<SmoothFit> all, SmoothSetting setting, int curve, Repeats repeats, Noise noise) {
         if (curve == setting.sizes().length) {
             all.add(SmoothFit.of(setting, repeats, noise));
             return;

@@ -57,7 +57,8 @@ final class SmoothFit {
             likelihood = volume - dot(halfResidual, halfResidual) / (2 * variance) + setting.expected(stated.sd());
         } else {
             variance = squares / left;
-            likelihood = volume - left / 2 * Math.log(Math.max(squares, 1e-300)) + setting.expected(Math.sqrt(variance));
+            likelihood =
+                    volume - left / 2 * Math.log(Math.max(squares, 1e-300)) + setting.expected(Math.sqrt(variance));
         }
     }
 
@@ -75,8 +76,8 @@ final class SmoothFit {
         for (int i = 0; i < n; i++) {
             double[] weights = sights.get(i).weights();
             for (int k = 0; k <= i; k++) {
-                covariance[i][k] =
-                        setting.shared(weights, sights.get(k).weights()) * setting.kernel().between(i, k);
+                covariance[i][k] = setting.shared(weights, sights.get(k).weights())
+                        * setting.kernel().between(i, k);
             }
             covariance[i][i] += 1.0 / sights.get(i).times();
         }
@@ -119,7 +120,8 @@ final class SmoothFit {
             left[k] -= dot(halfFixed[k], half);
         }
         double[] unsure = Triangle.solve(fixedTriangle, left);
-        double prior = setting.shared(look.weights(), look.weights()) * setting.kernel().at(look);
+        double prior = setting.shared(look.weights(), look.weights())
+                * setting.kernel().at(look);
         return new double[] {value, variance * Math.max(0, prior - dot(half, half) + dot(unsure, unsure))};
     }
 }

@@ -56,7 +56,8 @@ class MachineReadingsTest {
     }
 
     private static <T extends MachineFound> T found(int index, Class<T> kind) {
-        MachineSubject subject = (MachineSubject) subjects(demo("bench-machine.yaml")).get(index);
+        MachineSubject subject =
+                (MachineSubject) subjects(demo("bench-machine.yaml")).get(index);
         return kind.cast(subject.answer().result().orElseThrow());
     }
 
@@ -65,7 +66,8 @@ class MachineReadingsTest {
     void theDemosSledIsFoundAgain() {
         SledSubject sled = (SledSubject) subjects(demo("bench-sled.yaml")).get(0);
         var found = sled.answer().result().orElseThrow();
-        assertThat(found.angle().value()).isCloseTo(Math.toRadians(44.6), within(3 * found.angle().standardError()));
+        assertThat(found.angle().value())
+                .isCloseTo(Math.toRadians(44.6), within(3 * found.angle().standardError()));
         assertThat(found.mass().value()).isCloseTo(42.3, within(3 * found.mass().standardError()));
         assertThat(found.carriage().friction().constant()).isCloseTo(17, within(6.0));
         assertThat(found.carriage().friction().coefficient()).isCloseTo(0.019, within(0.008));
@@ -117,7 +119,9 @@ class MachineReadingsTest {
         assertThat(lever.horn().orElseThrow().radius().value()).isCloseTo(0.405, within(0.015));
         CamFound cam = found(3, CamFound.class);
         double radius = 0.095 + 0.022 * Math.cos(0.9);
-        assertThat(cam.radius(0).holds(radius)).as("radius at 0 deg, %s", radius).isTrue();
+        assertThat(cam.radius(0).holds(radius))
+                .as("radius at 0 deg, %s", radius)
+                .isTrue();
     }
 
     @Test
@@ -149,7 +153,10 @@ class MachineReadingsTest {
                         - {angle: -80 deg, up: [52 N·m], down: [46 N·m]}
                         - {angle: -40 deg, up: [53 N·m], down: [45 N·m]}
                         - {angle: 0 deg, up: [51 N·m], down: [47 N·m]}
-                """).get(0)).answer().result().orElseThrow();
+                """).get(0))
+                .answer()
+                .result()
+                .orElseThrow();
         assertThat(cam.radius(0).value()).isCloseTo(49 / (50 * 9.80665), within(0.002));
     }
 
@@ -223,7 +230,8 @@ class MachineReadingsTest {
     @Test
     void aMachinesLinesReadBack() {
         List<Subject> subjects = subjects(demo("bench-machine.yaml"));
-        // the first was read by travel, and the example's exercise is driven by an angle: it has a test of its own below
+        // the first was read by travel, and the example's exercise is driven by an angle: it has a test of its own
+        // below
         for (Subject subject : subjects.subList(1, subjects.size())) {
             String text = subject.forScenario();
             text = text.replaceAll("(?m)^( +)# (at|pulley|pivot|pad|ratio|friction|inertia): ", "$1$2: ");
@@ -232,9 +240,13 @@ class MachineReadingsTest {
             text = text.replace("on: forearm, along: 26 cm", "on: shank, along: 26 cm");
             String resists = text.contains("uncertainty:") ? text.substring(0, text.indexOf("uncertainty:")) : text;
             String whole = example("example-exercise.yaml")
-                    .replaceFirst("(?ms)^resists:\n.*?^tempo:", java.util.regex.Matcher.quoteReplacement(
-                            resists.substring(resists.indexOf("resists:")) + "\ntempo:"));
-            List<Resisting> read = ((counterpull.scenario.ExerciseScenario) scenario(whole)).doing().resists();
+                    .replaceFirst(
+                            "(?ms)^resists:\n.*?^tempo:",
+                            java.util.regex.Matcher.quoteReplacement(
+                                    resists.substring(resists.indexOf("resists:")) + "\ntempo:"));
+            List<Resisting> read = ((counterpull.scenario.ExerciseScenario) scenario(whole))
+                    .doing()
+                    .resists();
             assertThat(read).as(subject.name()).hasSize(1);
             assertThat(read.get(0).resistance().words()).isEqualTo(subject.name());
         }
@@ -254,9 +266,13 @@ class MachineReadingsTest {
                 """).get(0);
         String text = subject.forScenario();
         String whole = example("example-exercise.yaml")
-                .replaceFirst("(?ms)^resists:\n.*?^tempo:", text.substring(text.indexOf("resists:"), text.indexOf("uncertainty:"))
-                        + "\ntempo:")
+                .replaceFirst(
+                        "(?ms)^resists:\n.*?^tempo:",
+                        text.substring(text.indexOf("resists:"), text.indexOf("uncertainty:")) + "\ntempo:")
                 .replaceFirst("(?m)^uncertainty:\n(  .*\n)+", text.substring(text.indexOf("uncertainty:")));
-        assertThat(((counterpull.scenario.ExerciseScenario) scenario(whole)).doing().resists()).hasSize(1);
+        assertThat(((counterpull.scenario.ExerciseScenario) scenario(whole))
+                        .doing()
+                        .resists())
+                .hasSize(1);
     }
 }

@@ -65,22 +65,21 @@ class MachinesOnTheBenchTest {
 
     @Test
     void aRefusedSledSaysWhyAndNothingElse() {
-        BenchSection section = sections(
-                        Source.of("bad.yaml", """
+        BenchSection section =
+                sections(Source.of("bad.yaml", """
                         format: counterpull-readings/1
                         sleds:
                           - name: sled
                             rail angle: [{laid: 45 deg, turned: 45.2 deg}]
                             scale sure to: 2 N
                             pulls: [{plates: 0 kg, up: [260 N, 262 N, 261 N], down: [300 N, 302 N, 299 N]}]
-                        """),
-                        Units.METRIC)
-                .get(0);
+                        """), Units.METRIC).get(0);
         assertThat(section.headline()).isEmpty();
         assertThat(section.forScenario()).isEmpty();
-        assertThat(section.remarks()).anySatisfy(remark -> assertThat(new BenchWords(Units.METRIC).say(remark))
-                .contains("Pull 5 (down)")
-                .contains("302")
-                .contains("exchanged"));
+        assertThat(section.remarks())
+                .anySatisfy(remark -> assertThat(new BenchWords(Units.METRIC).say(remark))
+                        .contains("Pull 5 (down)")
+                        .contains("302")
+                        .contains("exchanged"));
     }
 }
