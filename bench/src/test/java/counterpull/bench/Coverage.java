@@ -14,9 +14,24 @@ import java.util.SplittableRandom;
 public final class Coverage {
     public static final boolean LONG = Boolean.getBoolean("long");
     private final Map<String, int[]> counts = new LinkedHashMap<>();
+    private final int trials;
+
+    public Coverage() {
+        this(trials());
+    }
+
+    /** Of so many trials nearly all must give an answer. */
+    public Coverage(int trials) {
+        this.trials = trials;
+    }
 
     public static int trials() {
-        return LONG ? Integer.getInteger("trials", 2000) : 200;
+        return trials(100);
+    }
+
+    /** So many in the short run, 2,000 in the long one. */
+    public static int trials(int shorter) {
+        return LONG ? Integer.getInteger("trials", 2000) : shorter;
     }
 
     /** A generator of its own for each trial; seeds that follow each other would give a first number that does too. */
@@ -49,7 +64,7 @@ public final class Coverage {
             if (Boolean.getBoolean("show")) {
                 System.out.printf("%-60s %6.2f %% of %d%n", what, 100 * share, count[1]);
             }
-            if (count[1] < trials() * 0.98 || Math.abs(share - 0.95) > off) {
+            if (count[1] < trials * 0.98 || Math.abs(share - 0.95) > off) {
                 wrong.append(what)
                         .append(": ")
                         .append(share)

@@ -21,7 +21,7 @@ public final class SmoothCurves {
     private static final double[] SIZES = {0, 0.5, 1, 2, 4, 8, 16, 32, 64, 128, 256};
 
     /** Settings this much less likely than the best say nothing. */
-    private static final double NEGLIGIBLE = -12;
+    private static final double NEGLIGIBLE = -9;
 
     private final SmoothScale scale;
     private final double degreesOfFreedom;
@@ -88,7 +88,12 @@ public final class SmoothCurves {
         }
         List<SmoothFit> all = new ArrayList<>();
         for (double width : expected.widths()) {
-            sized(all, new SmoothSetting(scale, width, new double[degrees.length], bends), 0, repeats, noise);
+            sized(
+                    all,
+                    new SmoothSetting(new SmoothKernel(scale, width), new double[degrees.length], bends),
+                    0,
+                    repeats,
+                    noise);
         }
         return new SmoothCurves(scale, stated ? Double.POSITIVE_INFINITY : left, all);
     }
@@ -147,8 +152,15 @@ public final class SmoothCurves {
         double square = 0;
         double log = 0;
         double logSquare = 0;
+        double[] row = scale.row(look);
+        SmoothKernel kernel = null;
+        double[] from = null;
         for (int i = 0; i < weight.length; i++) {
-            double[] seen = fits.get(i).look(look);
+            if (fits.get(i).kernel() != kernel) {
+                kernel = fits.get(i).kernel();
+                from = kernel.from(look);
+            }
+            double[] seen = fits.get(i).look(look, row, from);
             double size = Math.log(Math.max(fits.get(i).variance(), 1e-300));
             mean += weight[i] * seen[0];
             square += weight[i] * (seen[1] + seen[0] * seen[0]);

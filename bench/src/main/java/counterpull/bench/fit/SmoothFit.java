@@ -74,9 +74,10 @@ final class SmoothFit {
         int n = sights.size();
         double[][] covariance = new double[n][n];
         for (int i = 0; i < n; i++) {
-            SmoothScale.Look look = look(sights.get(i));
+            double[] weights = sights.get(i).weights();
             for (int k = 0; k <= i; k++) {
-                covariance[i][k] = setting.between(look, sights.get(k));
+                covariance[i][k] = setting.shared(weights, sights.get(k).weights())
+                        * setting.kernel().between(i, k);
             }
             covariance[i][i] += 1.0 / sights.get(i).times();
         }
@@ -101,22 +102,26 @@ final class SmoothFit {
         return variance;
     }
 
-    /** What a look shows, and its variance. */
-    double[] look(SmoothScale.Look look) {
+    SmoothKernel kernel() {
+        return setting.kernel();
+    }
+
+    /** What a look shows, and its variance; the kernel from the look to every reading is this setting's. */
+    double[] look(SmoothScale.Look look, double[] row, double[] from) {
         List<SmoothCurves.Sight> sights = setting.scale().sights();
         double[] shared = new double[sights.size()];
         for (int i = 0; i < shared.length; i++) {
-            shared[i] = setting.between(look, sights.get(i));
+            shared[i] = setting.shared(look.weights(), sights.get(i).weights()) * from[i];
         }
         double[] half = Triangle.solve(triangle, shared);
-        double[] row = setting.scale().row(look);
         double value = dot(row, coefficients) + dot(half, halfResidual);
         double[] left = row.clone();
         for (int k = 0; k < left.length; k++) {
             left[k] -= dot(halfFixed[k], half);
         }
         double[] unsure = Triangle.solve(fixedTriangle, left);
-        double square = setting.prior(look) - dot(half, half) + dot(unsure, unsure);
-        return new double[] {value, variance * Math.max(0, square)};
+        double prior = setting.shared(look.weights(), look.weights())
+                * setting.kernel().at(look);
+        return new double[] {value, variance * Math.max(0, prior - dot(half, half) + dot(unsure, unsure))};
     }
 }

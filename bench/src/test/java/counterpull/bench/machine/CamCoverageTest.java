@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 
 /** Made-up cams, read with noise: the band of the radius holds the truth as often as it says, at each angle. */
 class CamCoverageTest {
+    private static final int TRIALS = Coverage.trials(40);
     private static final double LOW = Math.toRadians(-90);
     private static final double HIGH = Math.toRadians(20);
     private static final double[] LOOKS = {0.05, 0.4, 0.83};
@@ -48,10 +49,10 @@ class CamCoverageTest {
     }
 
     private static void travel(int angles, int times, boolean stated) {
-        Coverage coverage = new Coverage();
+        Coverage coverage = new Coverage(TRIALS);
         for (double noise : new double[] {0.0005, 0.001, 0.002}) {
             String words = angles + " angles x " + times + ", tape " + noise + (stated ? " stated: " : ": ");
-            for (int trial = 0; trial < Coverage.trials(); trial++) {
+            for (int trial = 0; trial < TRIALS; trial++) {
                 Random random = Coverage.random(words, trial);
                 Truth truth = Truth.of(random);
                 List<CamTravel> travels = new ArrayList<>();
@@ -92,10 +93,10 @@ class CamCoverageTest {
 
     @Test
     void byTorque() {
-        Coverage coverage = new Coverage();
+        Coverage coverage = new Coverage(TRIALS);
         for (double noise : new double[] {0.3, 1, 3}) {
             String words = "6 angles by torque, noise " + noise + ": ";
-            for (int trial = 0; trial < Coverage.trials(); trial++) {
+            for (int trial = 0; trial < TRIALS; trial++) {
                 Random random = Coverage.random(words, trial);
                 Truth truth = Truth.of(random);
                 double mass = 50;

@@ -37,8 +37,7 @@ class MachineCrosscheckTest {
             }
         }
         List<LineRun> runs = List.of(new LineRun(0.63, 0.3), new LineRun(0.84, 0.4));
-        StackFound found = new StackBench(
-                        "stack", runs, new Noise.Stated(1e-4), pulls, List.of(), List.of(0.7), FINE)
+        StackFound found = new StackBench("stack", runs, new Noise.Stated(1e-4), pulls, List.of(), List.of(0.7), FINE)
                 .answer()
                 .result()
                 .orElseThrow();

@@ -14,6 +14,8 @@ import org.junit.jupiter.api.Test;
 
 /** Made-up machines of every bend, read with noise: the bands hold the truth as often as they say, at each position. */
 class ProfileCoverageTest {
+    private static final int TRIALS = Coverage.trials(40);
+    private static final int MORE = Coverage.trials(200);
     private static final double[] NOISES = {1, 4, 10};
     private static final double[] LOOKS = {-1, -0.37, 0.5};
 
@@ -60,7 +62,7 @@ class ProfileCoverageTest {
     }
 
     private static void run(Plan plan, Coverage coverage) {
-        for (int trial = 0; trial < Coverage.trials(); trial++) {
+        for (int trial = 0; trial < TRIALS; trial++) {
             Random random = Coverage.random(plan.toString(), trial);
             Truth truth = truth(random);
             ProfileFound found = read(plan, truth, random);
@@ -78,7 +80,7 @@ class ProfileCoverageTest {
     }
 
     private static void runAll(int positions, int times, boolean stated) {
-        Coverage coverage = new Coverage();
+        Coverage coverage = new Coverage(TRIALS);
         for (double noise : NOISES) {
             run(new Plan(positions, times, noise, stated), coverage);
         }
@@ -109,8 +111,8 @@ class ProfileCoverageTest {
     @Test
     void narrowBandsAreFoundOut() {
         Plan plan = new Plan(7, 1, 4, false);
-        Coverage coverage = new Coverage();
-        for (int trial = 0; trial < Coverage.trials(); trial++) {
+        Coverage coverage = new Coverage(MORE);
+        for (int trial = 0; trial < MORE; trial++) {
             Random random = Coverage.random(plan.toString(), trial);
             Truth truth = truth(random);
             Estimate mean = read(plan, truth, random).mean(0.5);
