@@ -22,7 +22,12 @@ class HowToCommandsTest {
     Path folder;
 
     @ParameterizedTest
-    @CsvSource({"choose-an-exercise.md, 7, 8", "how-sure-is-it.md, 3, 9", "measure-a-person.md, 2, 11"})
+    @CsvSource({
+        "choose-an-exercise.md, 7, 8",
+        "how-sure-is-it.md, 3, 9",
+        "measure-a-person.md, 2, 11",
+        "measure-rubber.md, 1, 11"
+    })
     void everyCommandDoesWhatThePageSays(String page, int howMany, int lines) throws IOException {
         int commands = 0;
         int quotes = 0;
@@ -60,7 +65,7 @@ class HowToCommandsTest {
         return plain(ran.out() + page);
     }
 
-    /** Lines and columns joined by single spaces: how wide a terminal is does not matter. */
+    /** Lines and columns joined by single spaces of the plain kind: how wide a terminal is does not matter. */
     private static String plain(String text) {
         return text.replaceAll("[\\s\u00a0\u2009]+", " ").trim();
     }

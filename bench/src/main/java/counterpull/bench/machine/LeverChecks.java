@@ -3,6 +3,8 @@ package counterpull.bench.machine;
 import counterpull.bench.Estimate;
 import counterpull.bench.Kind;
 import counterpull.bench.Remark;
+import counterpull.bench.Steps;
+import counterpull.bench.fit.Noise;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -31,6 +33,13 @@ final class LeverChecks {
                 .then(found.moment().value(), Kind.TORQUE)
                 .then(" of weight, and neither of them apart, nor its inertia: weigh the lever where it can be taken off"));
         found.horn().ifPresent(this::horn);
+        LeverBench bench = found.bench();
+        if (bench.scale() instanceof Noise.FromScatter) {
+            double[] sizes =
+                    bench.readings().stream().mapToDouble(LeverReading::size).toArray();
+            Kind kind = bench.hold().byForce() ? Kind.FORCE : Kind.TORQUE;
+            Steps.coarse("reading", kind, sizes, found.fit().noise()).ifPresent(remarks::add);
+        }
         return remarks;
     }
 

@@ -3,6 +3,8 @@ package counterpull.bench.machine;
 import counterpull.bench.Estimate;
 import counterpull.bench.Kind;
 import counterpull.bench.Remark;
+import counterpull.bench.Steps;
+import counterpull.bench.fit.Noise;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -25,7 +27,31 @@ final class StackChecks {
         ratio();
         pins();
         found.constant().ifPresent(this::constant);
+        steps();
+        oneWay();
         return remarks;
+    }
+
+    private void steps() {
+        StackBench bench = found.bench();
+        if (bench.scale() instanceof Noise.FromScatter) {
+            double[] forces =
+                    bench.pulls().stream().mapToDouble(StackPull::force).toArray();
+            Steps.coarse("pull", Kind.FORCE, forces, found.noise()).ifPresent(remarks::add);
+        }
+    }
+
+    /** What was pulled one way alone is in nothing that was found. */
+    private void oneWay() {
+        List<StackPull> pulls = found.bench().pulls();
+        for (int i = 0; i < pulls.size(); i++) {
+            StackPull pull = pulls.get(i);
+            if (!PinGroup.of(pulls, pull.printed(), pull.added()).bothWays()) {
+                remarks.add(Remark.doubts("pin-one-way", StackReadings.name(i, pull) + " at the pin of ")
+                        .then(pull.printed(), Kind.MASS)
+                        .then(" is left out: there is no pull the other way there to lay beside it"));
+            }
+        }
     }
 
     private void friction() {

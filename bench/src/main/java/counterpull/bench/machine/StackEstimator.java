@@ -2,7 +2,6 @@ package counterpull.bench.machine;
 
 import counterpull.bench.Budget;
 import counterpull.bench.Estimate;
-import counterpull.bench.Student;
 import counterpull.bench.fit.Fit;
 import counterpull.bench.fit.Noise;
 import counterpull.bench.fit.Quotient;
@@ -16,6 +15,7 @@ import java.util.Optional;
 /** Fits a stack's bench. */
 final class StackEstimator {
     private static final double ADDED_SHARE = 0.002;
+    /** A scale that weighs in steps of a tenth of a kilogram is off by as much as this to either side, kg, anywhere alike; ours. */
     private static final double WEIGHED = 0.05;
 
     private final StackBench bench;
@@ -207,7 +207,7 @@ final class StackEstimator {
         double[] weighed =
                 bench.moving().stream().mapToDouble(Double::doubleValue).toArray();
         double mean = SweepCurves.mean(weighed);
-        Budget budget = Budget.of(mean).with(WEIGHED / Math.sqrt(3) / Student.TWO_SIDED_95);
+        Budget budget = Budget.of(mean).with(WEIGHED / Math.sqrt(3));
         return Optional.of(
                 n == 1
                         ? budget.estimate()

@@ -73,7 +73,7 @@ final class StackReadings {
         }
     }
 
-    private static String name(int i, StackPull pull) {
+    static String name(int i, StackPull pull) {
         return "pull " + (i + 1) + " (" + pull.way().words() + ")";
     }
 
@@ -163,12 +163,13 @@ final class StackReadings {
     /** Pull for each printed kilogram at the same way, of all other pulls in their median. */
     private void slips() {
         for (int i = 0; i < bench.pulls().size(); i++) {
+            int reading = i;
             StackPull pull = bench.pulls().get(i);
             Optional<Double> per = perKilogram(i);
             double expected = per.orElse(0.0) * (pull.printed() + pull.added());
             if (expected > 0 && pull.force() > 0) {
                 Optional<Slip> slip = Slip.ofTen(pull.force(), expected, 0.45);
-                slip.ifPresent(found -> remarks.add(Remark.refuses("slip", name(bench.pulls().indexOf(pull), pull) + " reads ")
+                slip.ifPresent(found -> remarks.add(Remark.refuses("slip", name(reading, pull) + " reads ")
                         .then(pull.force(), Kind.FORCE)
                         .then(", about " + found.times() + " the ")
                         .then(expected, Kind.FORCE)

@@ -15,7 +15,7 @@ import java.util.TreeSet;
 /** Mean and half difference of readings up and down as smooth curves. */
 final class SweepCurves {
     private static final double MEAN_BENDS = 0.185;
-    private static final double HALF_BENDS = 0.012;
+    private static final double HALF_BENDS = 0.011;
 
     private final SmoothCurves curves;
     private final double[] positions;

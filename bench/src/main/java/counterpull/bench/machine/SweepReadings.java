@@ -14,6 +14,9 @@ final class SweepReadings {
     private static final double TURN = 2 * Math.PI;
     private static final double LONGEST = 10;
     private static final double WIDE = 0.45;
+    /** Natural logarithm: friction sets up and down apart by no more than three to one. */
+    private static final double ALIKE = Math.log(3);
+
     private static final double TOLERANCE = 0.01;
     private static final double GAP = 0.45;
     private static final int FEWEST = 3;
@@ -128,10 +131,23 @@ final class SweepReadings {
         return near.length < 2 ? Optional.empty() : Optional.of((near[(near.length - 1) / 2] + near[near.length / 2]) / 2);
     }
 
+    /** Another reading at the same position of about that size: a force may fall to a tenth toward an end. */
+    private boolean borneOut(int i) {
+        Seen seen = readings.get(i);
+        for (int k = 0; k < readings.size(); k++) {
+            Seen other = readings.get(k);
+            boolean here = k != i && other.position() == seen.position();
+            if (here && Math.abs(Math.log(other.size() / seen.size())) < ALIKE) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     private void slip(int i) {
         double read = readings.get(i).size();
         expected(i)
-                .filter(expected -> expected > 0 && read > 0)
+                .filter(expected -> expected > 0 && read > 0 && !borneOut(i))
                 .flatMap(expected -> Slip.ofTen(read, expected, WIDE))
                 .ifPresent(slip -> remarks.add(named("slip", i)
                         .then(", about " + slip.times() + " the ")

@@ -95,7 +95,7 @@ public record RepetitionBench(Profile profile, ShareOfMaximum relation, int done
     }
 
     /** Whether the set only says what the largest effort is at most. */
-    private boolean onlyAtMost(SetEnd.ToFailure toFailure) {
+    boolean onlyAtMost(SetEnd.ToFailure toFailure) {
         return end.onlyAtLeast() || toFailure.mean() > MOST_DONE;
     }
 
@@ -148,7 +148,7 @@ public record RepetitionBench(Profile profile, ShareOfMaximum relation, int done
                 .max((one, other) -> Double.compare(one.effort(), other.effort()))
                 .orElseThrow();
         double away = Math.log(hardest.effort() / result.share().value()) / Math.hypot(noise, hardest.logSd());
-        boolean floor = onlyAtMost(result.toFailure());
+        boolean floor = result.onlyAtMost();
         boolean contradicts = floor ? away > UNLIKELY : Math.abs(away) > UNLIKELY;
         if (contradicts) {
             remarks.add(Remark.doubts("unlike-curve", done + " repetitions: the setup asks ")

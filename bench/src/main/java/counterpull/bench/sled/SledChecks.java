@@ -3,6 +3,7 @@ package counterpull.bench.sled;
 import counterpull.bench.Estimate;
 import counterpull.bench.Kind;
 import counterpull.bench.Remark;
+import counterpull.bench.Steps;
 import counterpull.bench.fit.Noise;
 import counterpull.engine.Constants;
 import java.util.ArrayList;
@@ -187,11 +188,9 @@ final class SledChecks {
     }
 
     private void scatter() {
-        if (SledEstimator.withoutScatter(bench)) {
-            remarks.add(Remark.doubts(
-                    "no-scatter",
-                    "from pull 1 on, the pulls agree to the last digit: they show the scale's steps and not its error, and the"
-                            + " intervals are too narrow; state the scale's accuracy, a third of a step or more"));
+        if (bench.scale() instanceof Noise.FromScatter) {
+            Steps.coarse("pull", Kind.FORCE, bench.forces(), found.lines().noise())
+                    .ifPresent(remarks::add);
         }
         Optional<Double> scatter = PlainLines.of(bench).scatter();
         if (bench.scale() instanceof Noise.Stated stated && scatter.isPresent() && scatter.get() > 2.5 * stated.sd()) {

@@ -117,17 +117,12 @@ final class SledEstimator {
 
     /** Stated, or from scatter, or the finest that readings without any scatter can be believed. */
     private Noise noise() {
-        return withoutScatter(bench) ? new Noise.Stated(least(bench)) : bench.scale();
-    }
-
-    private static double least(SledBench bench) {
-        return LEAST_NOISE
+        if (bench.scale() instanceof Noise.Stated) {
+            return bench.scale();
+        }
+        double least = LEAST_NOISE
                 * bench.pulls().stream().mapToDouble(Pull::force).average().orElseThrow();
-    }
-
-    /** Whether the pulls agree to the last digit and nothing else says how sure they are. */
-    static boolean withoutScatter(SledBench bench) {
-        return bench.scale() instanceof Noise.FromScatter && PlainLines.of(bench).noise() < least(bench);
+        return PlainLines.of(bench).noise() < least ? new Noise.Stated(least) : bench.scale();
     }
 
     private Optional<Estimate> breakaway(SledLines lines) {

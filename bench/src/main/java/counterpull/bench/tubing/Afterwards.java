@@ -3,9 +3,11 @@ package counterpull.bench.tubing;
 import counterpull.bench.Estimate;
 import counterpull.bench.Kind;
 import counterpull.bench.Remark;
+import counterpull.bench.Steps;
 import counterpull.bench.fit.Noise;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /** What the fitted curve says about the readings and what the person should know about the result. */
 final class Afterwards {
@@ -34,6 +36,7 @@ final class Afterwards {
     static List<Remark> of(TubingBench bench, Sample sample, TubingResult result) {
         Afterwards after = new Afterwards(bench, sample, result);
         after.natural();
+        after.repeats();
         after.scatter();
         after.worstReading();
         after.stress();
@@ -64,8 +67,25 @@ final class Afterwards {
         }
     }
 
+    private void repeats() {
+        repeats("natural length", bench.natural());
+        bench.after().ifPresent(after -> repeats("natural length after the test", after));
+    }
+
+    private void repeats(String what, TapeReadings read) {
+        OptionalDouble tape = bench.instruments().tape();
+        if (read.beyond(tape)) {
+            remarks.add(Remark.doubts("repeats-apart", "the readings of the " + what + " scatter by ")
+                    .then(read.scatter(), Kind.LENGTH)
+                    .then(", much more than the stated ")
+                    .then(tape.getAsDouble(), Kind.LENGTH)
+                    .then(" of the tape: their scatter counts; measure it again"));
+        }
+    }
+
     private void scatter() {
         if (!(sample.noise instanceof Noise.Stated stated)) {
+            steps();
             return;
         }
         double squares = 0;
@@ -81,6 +101,15 @@ final class Afterwards {
                     .then(stated.sd() * bench.piece().strands(), Kind.FORCE)
                     .then(" of the scale: the band is too narrow"));
         }
+    }
+
+    private void steps() {
+        double[] forces = NamedPull.stretching(bench.pulls()).stream()
+                .mapToDouble(NamedPull::force)
+                .toArray();
+        double left = Math.max(1, forces.length - result.law().score().numbers());
+        double scatter = result.law().rms() * Math.sqrt(forces.length / left) * bench.piece().strands();
+        Steps.coarse("pull", Kind.FORCE, forces, scatter).ifPresent(remarks::add);
     }
 
     private void worstReading() {

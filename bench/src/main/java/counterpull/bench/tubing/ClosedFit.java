@@ -292,9 +292,12 @@ final class ClosedFit implements CurveFit {
         return fit.degreesOfFreedom();
     }
 
-    /** How many numbers the readings chose; of the natural length only the part that they and not the tape decided. */
+    /**
+     * How many numbers the readings chose; of the natural length only the part that they and not the tape decided, by the slopes at the fit
+     * for every law alike.
+     */
     double numbers() {
-        double share = natural().standardError() / sample.naturalSd;
+        double share = fit.freely(at -> at[last]).standardError() / sample.naturalSd;
         return shape.parameters() + Math.max(0, 1 - share * share);
     }
 

@@ -11,6 +11,9 @@ final class PermanentSet {
     private PermanentSet() {}
 
     static Estimate of(TapeReadings before, TapeReadings after, OptionalDouble tape) {
+        if (before.beyond(tape) || after.beyond(tape)) {
+            return of(before, after, OptionalDouble.empty());
+        }
         double one = before.mean();
         double other = after.mean();
         double ratio = other / one;

@@ -14,6 +14,8 @@ public record TapeReadings(List<Double> readings, OptionalDouble uncertainty) {
     /** Of a length beside a hanging piece that is read once and of which nothing is stated; our assumption. */
     static final double ASSUMED = 0.002;
 
+    private static final double CLEAR = 4;
+
     public TapeReadings {
         readings = List.copyOf(readings);
     }
@@ -41,21 +43,36 @@ public record TapeReadings(List<Double> readings, OptionalDouble uncertainty) {
         return uncertainty.isEmpty() && readings.size() > 1 && scatter() > 0;
     }
 
+    /** Whether the repeats lie farther apart than a tape that is so sure makes them, by more than chance (beyond four standard deviations). */
+    boolean beyond(OptionalDouble tape) {
+        if (tape.isEmpty() || !saysItself()) {
+            return false;
+        }
+        double left = readings.size() - 1.0;
+        double squares = left * Math.pow(scatter() / tape.getAsDouble(), 2);
+        return squares > left + CLEAR * Math.sqrt(2 * left) + CLEAR;
+    }
+
+    /** What is stated of the tape, where the repeats do not contradict it. */
+    private OptionalDouble believed(OptionalDouble tape) {
+        return beyond(tape) ? OptionalDouble.empty() : tape;
+    }
+
     /**
-     * Standard uncertainty of the mean, m: as stated; else the tape's over the root of the number of readings; else from the repeats; else
-     * {@value #ASSUMED} m, assumed.
+     * Standard uncertainty of the mean, m: as stated; else the tape's over the root of the number of readings; else, and where the repeats
+     * contradict the tape's, from the repeats; else {@value #ASSUMED} m, assumed.
      */
     double standardError(OptionalDouble tape) {
         double root = Math.sqrt(readings.size());
         if (uncertainty.isPresent()) {
             return uncertainty.getAsDouble();
         }
-        return tape.orElse(saysItself() ? scatter() : ASSUMED) / root;
+        return believed(tape).orElse(saysItself() ? scatter() : ASSUMED) / root;
     }
 
     /** How many readings the scatter itself was judged by, less one; infinite where it is stated. */
     double degreesOfFreedom(OptionalDouble tape) {
-        return tape.isEmpty() && saysItself() ? readings.size() - 1 : Double.POSITIVE_INFINITY;
+        return believed(tape).isEmpty() && saysItself() ? readings.size() - 1 : Double.POSITIVE_INFINITY;
     }
 
     /** The length with its interval. */

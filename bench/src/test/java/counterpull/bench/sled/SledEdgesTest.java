@@ -71,12 +71,15 @@ class SledEdgesTest {
     }
 
     @Test
-    void pullsThatAgreeToTheLastDigitAreNotTakenForSure() {
+    void pullsInStepsOfAKilogramAreNotTakenForSure() {
         Answer<SledFound> answer = answer(
                 gauge(SimulatedSled.USUAL),
                 pulls(SimulatedSled.USUAL, new double[] {0, 100}, 3, force -> Math.round(force / 9.80665) * 9.80665),
                 List.of());
-        assertThat(answer.remarks()).extracting(Remark::code).contains("no-scatter");
+        assertThat(answer.remarks())
+                .filteredOn(remark -> remark.code().equals("coarse-steps"))
+                .singleElement()
+                .satisfies(remark -> assertThat(remark.inSi()).contains("steps of 9.80", "2.8309 N or more"));
     }
 
     @Test

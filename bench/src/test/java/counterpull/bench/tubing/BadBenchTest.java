@@ -234,6 +234,11 @@ class BadBenchTest {
                         "pull 6"),
                 bad("shorter after", after(0.42), "set-negative", "shorter after"),
                 bad("much lost", both(LENGTHS, all(DOWN, 0.4)), "loss-too-large", "of the work"),
+                bad(
+                        "a scale in steps of ten newtons",
+                        bench(new double[] {0.5, 0.55, 0.6, 0.65, 0.7, 0.75}, new double[] {10, 20, 30, 40, 50, 60}),
+                        "coarse-steps",
+                        "steps of 10 N"),
                 bad("a scale said far too good", instruments(0.01, NAN), "scatter-above-stated", "off the curve"));
     }
 

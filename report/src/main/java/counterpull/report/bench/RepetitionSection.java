@@ -65,7 +65,7 @@ public final class RepetitionSection {
         String share = BenchWords.percent(result.share().value());
         String between = BenchWords.percent(result.share().low()) + " to "
                 + BenchWords.percent(result.share().high());
-        return bench.end().onlyAtLeast()
+        return result.onlyAtMost()
                 ? "The setup asks " + share + " of what can be lifted once, or less"
                 : "The setup asks about " + share + " of what can be lifted once (95 in 100: " + between + ")";
     }
@@ -77,6 +77,8 @@ public final class RepetitionSection {
                     + words.say(result.toFailure().mean(), Kind.NUMBER) + " repetitions of "
                     + bench.relation().words()
                     + ".");
+        }
+        if (!result.onlyAtMost()) {
             JointEvidence first = result.joints().get(0);
             sentences.add("Most likely " + first.place().words() + " gave out (" + BenchWords.percent(first.limiting())
                     + "), hardest at " + BenchWords.degrees(first.place().at().angle()) + " while "
@@ -85,6 +87,8 @@ public final class RepetitionSection {
         sentences.add(
                 "Where a joint was the one that may have limited, the set measures it; every other one has at least what it"
                         + " did, which is a floor. It is rough: a test with a strap says more.");
+        sentences.add("Two sets of one person err alike, so the lines of one set count, not those of several; the curves here should be"
+                + " without the lines of another set.");
         return sentences;
     }
 

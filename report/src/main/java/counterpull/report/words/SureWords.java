@@ -26,7 +26,7 @@ public final class SureWords {
     private static final double WORTH_SAYING = 0.02;
     private static final double WORTH_NAMING = 0.05;
     private static final double WORTH_READING = 0.05;
-    private static final double WORTH_TEACHING = 0.1;
+    private static final double WORTH_TEACHING = 0.15;
     private static final Map<Fault, String> WHY = Map.of(
             Fault.CONTACT_LOST, "contact lost",
             Fault.SLACK_STACK, "a line gone slack",
@@ -184,14 +184,19 @@ public final class SureWords {
 
     private static String unsettled(Contributions found) {
         double share = 0;
+        List<String> names = new ArrayList<>();
         for (Contribution one : found.ranked()) {
-            share += one.again() instanceof Again.EachTime ? one.share() : 0;
+            if (one.again() instanceof Again.EachTime) {
+                share += one.share();
+                if (names.isEmpty() || one.share() >= WORTH_NAMING) {
+                    names.add(one.name());
+                }
+            }
         }
         return share < WORTH_TEACHING
                 ? ""
-                : " " + SpreadWords.share(share)
-                        + " of the variance is settled by no reading, because it is another one"
-                        + " each time: teach it and watch it.";
+                : " " + SpreadWords.share(share) + " of the variance is another one at each repetition ("
+                        + String.join("; ", names) + "): no reading settles that; teach it and watch it.";
     }
 
     /** What to read, as an order. */
