@@ -93,7 +93,7 @@ final class StackParts implements MachineParts {
                 "real less printed, 95 times in 100",
                 pin -> pin.error().map(error -> words.interval(error, Kind.MASS))));
         columns.add(words(
-                "felt at the handle",
+                "felt at a start",
                 "mass that starting and stopping feels",
                 pin -> pin.felt().map(felt -> words.say(felt, Kind.MASS))));
         return new Table("Pins: printed and real", columns, 1);
