@@ -21,17 +21,25 @@ final class LeverChecks {
 
     List<Remark> remarks() {
         if (found.moment().value() < CLEAR * found.moment().standardError()) {
-            remarks.add(Remark.doubts("lever-balanced", "the lever's own moment, ")
-                    .then(found.moment().value(), Kind.TORQUE)
-                    .then(", hardly stands out of the scatter: it is all but balanced, and where its centre of mass lies is not known"));
+            remarks.add(
+                    Remark.doubts("lever-balanced", "the lever's own moment, ")
+                            .then(found.moment().value(), Kind.TORQUE)
+                            .then(
+                                    ", hardly stands out of the scatter: it is all but balanced, and where its centre of mass lies is not known"));
         }
         if (found.friction().standing() == Estimate.Standing.AT_LIMIT) {
-            remarks.add(Remark.doubts("friction-at-zero", "the readings point to friction below zero, which cannot be: it is taken as 0, and lies below ")
+            remarks.add(Remark.doubts(
+                            "friction-at-zero",
+                            "the readings point to friction below zero, which cannot be: it is taken as 0, and lies below ")
                     .then(found.friction().high(), Kind.TORQUE));
         }
-        remarks.add(Remark.note("mass-not-known", "slow readings show the lever's mass times the distance of its centre of mass, ")
-                .then(found.moment().value(), Kind.TORQUE)
-                .then(" of weight, and neither of them apart, nor its inertia: weigh the lever where it can be taken off"));
+        remarks.add(
+                Remark.note(
+                                "mass-not-known",
+                                "slow readings show the lever's mass times the distance of its centre of mass, ")
+                        .then(found.moment().value(), Kind.TORQUE)
+                        .then(
+                                " of weight, and neither of them apart, nor its inertia: weigh the lever where it can be taken off"));
         found.horn().ifPresent(this::horn);
         LeverBench bench = found.bench();
         if (bench.scale() instanceof Noise.FromScatter) {

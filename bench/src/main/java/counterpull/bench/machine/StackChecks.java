@@ -61,22 +61,27 @@ final class StackChecks {
                     .then(share, Kind.SHARE)
                     .then(" of the pull each way: at pull 1's pin the stack hangs or the line is caught"));
         } else if (share > MUCH) {
-            remarks.add(Remark.doubts("friction-large", "friction takes ")
-                    .then(share, Kind.SHARE)
-                    .then(" of the pull each way: a pulley may be stuck or a rod dry; look before anybody trains on it"));
+            remarks.add(
+                    Remark.doubts("friction-large", "friction takes ")
+                            .then(share, Kind.SHARE)
+                            .then(
+                                    " of the pull each way: a pulley may be stuck or a rod dry; look before anybody trains on it"));
         }
         if (found.friction().standing() == Estimate.Standing.AT_LIMIT) {
-            remarks.add(Remark.doubts("friction-at-zero", "the pulls point to friction below zero, which cannot be: it is taken as 0, and lies below ")
+            remarks.add(Remark.doubts(
+                            "friction-at-zero",
+                            "the pulls point to friction below zero, which cannot be: it is taken as 0, and lies below ")
                     .then(found.friction().high(), Kind.SHARE));
         }
     }
 
     private void ratio() {
         if (found.ratio().isEmpty()) {
-            remarks.add(Remark.doubts(
-                    "ratio-unknown",
-                    "neither ways of handle and stack nor weighed mass laid on the stack are given: the pull at each pin is known, but not its mass,"
-                            + " nor what starting and stopping feels; measure how far the stack rises for a way of the handle"));
+            remarks.add(
+                    Remark.doubts(
+                            "ratio-unknown",
+                            "neither ways of handle and stack nor weighed mass laid on the stack are given: the pull at each pin is known, but not its mass,"
+                                    + " nor what starting and stopping feels; measure how far the stack rises for a way of the handle"));
         }
         Optional<Estimate> other = found.ratioByMass();
         if (found.ratio().isPresent() && other.isPresent()) {
@@ -128,20 +133,24 @@ final class StackChecks {
         for (PinFound pin : found.pins()) {
             Estimate error = pin.error().orElseThrow();
             if (Math.abs(error.value()) > FAR * pin.printed() && !error.holds(0)) {
-                remarks.add(Remark.doubts("pin-far-off", "the pin printed ")
-                        .then(pin.printed(), Kind.MASS)
-                        .then(" weighs ")
-                        .then(pin.mass().orElseThrow().value(), Kind.MASS)
-                        .then(": the line may hang on another ratio, the pin's number may be a mark and no mass, or its pulls slipped"));
+                remarks.add(
+                        Remark.doubts("pin-far-off", "the pin printed ")
+                                .then(pin.printed(), Kind.MASS)
+                                .then(" weighs ")
+                                .then(pin.mass().orElseThrow().value(), Kind.MASS)
+                                .then(
+                                        ": the line may hang on another ratio, the pin's number may be a mark and no mass, or its pulls slipped"));
             }
         }
     }
 
     private void constant(Estimate constant) {
         if (!constant.holds(0) && Math.abs(constant.value()) > 2) {
-            remarks.add(Remark.doubts("friction-not-a-share", "friction is not a share of the pull alone: ")
-                    .then(constant.value(), Kind.FORCE)
-                    .then(" would be left with nothing on the pin; the share said here is that of the pins that were read"));
+            remarks.add(
+                    Remark.doubts("friction-not-a-share", "friction is not a share of the pull alone: ")
+                            .then(constant.value(), Kind.FORCE)
+                            .then(
+                                    " would be left with nothing on the pin; the share said here is that of the pins that were read"));
         }
     }
 }

@@ -130,8 +130,8 @@ final class StackEstimator {
         double g = Constants.STANDARD_GRAVITY;
         double r = g / slope;
         double change = r / slope;
-        Estimate ratio = new Estimate(
-                r, change * per.standardError(), g / per.high(), g / per.low(), Estimate.Standing.FREE);
+        Estimate ratio =
+                new Estimate(r, change * per.standardError(), g / per.high(), g / per.low(), Estimate.Standing.FREE);
         double square = sums.noise() * sums.noise() / 4;
         return Optional.of(new Ratio(
                 ratio,
@@ -152,7 +152,11 @@ final class StackEstimator {
     }
 
     private double[] printed() {
-        return sums.groups().stream().mapToDouble(PinGroup::printed).distinct().sorted().toArray();
+        return sums.groups().stream()
+                .mapToDouble(PinGroup::printed)
+                .distinct()
+                .sorted()
+                .toArray();
     }
 
     private PinFound pin(PinGroup group, Optional<Ratio> ratio, Optional<Estimate> moving) {

@@ -35,7 +35,8 @@ final class StackReadings {
         for (int i = 0; i < bench.moving().size(); i++) {
             double mass = bench.moving().get(i);
             if (!(mass >= 0 && mass <= 200)) {
-                remarks.add(Remark.refuses("moving-mass-impossible", "weighing " + (i + 1) + " of what moves with the line is ")
+                remarks.add(Remark.refuses(
+                                "moving-mass-impossible", "weighing " + (i + 1) + " of what moves with the line is ")
                         .then(mass, Kind.MASS)
                         .then(": from 0 to 200 kg can be"));
             }
@@ -117,7 +118,8 @@ final class StackReadings {
     private void enough() {
         StackSums sums = new StackSums(bench);
         if (sums.groups().isEmpty()) {
-            int ups = (int) bench.pulls().stream().filter(pull -> pull.way() == Way.UP).count();
+            int ups = (int)
+                    bench.pulls().stream().filter(pull -> pull.way() == Way.UP).count();
             remarks.add(Remark.refuses("one-way-only", "there are ")
                     .then(ups, Kind.COUNT)
                     .then(" pulls up and ")
@@ -125,13 +127,18 @@ final class StackReadings {
                     .then(" down, and at no pin both: friction shows in their difference alone"));
         }
         if (bench.runs().size() == 1 && bench.tape() instanceof Noise.FromScatter) {
-            remarks.add(Remark.refuses("tape-accuracy", "run 1 stands alone and the tape's accuracy is not stated: measure three runs, or state it"));
+            remarks.add(Remark.refuses(
+                    "tape-accuracy",
+                    "run 1 stands alone and the tape's accuracy is not stated: measure three runs, or state it"));
         }
     }
 
     private void ratios() {
         int n = bench.runs().size();
-        double[] ratio = bench.runs().stream().mapToDouble(run -> run.way() / run.rise()).sorted().toArray();
+        double[] ratio = bench.runs().stream()
+                .mapToDouble(run -> run.way() / run.rise())
+                .sorted()
+                .toArray();
         double middle = n == 0 ? 1 : (ratio[(n - 1) / 2] + ratio[n / 2]) / 2;
         for (int i = 0; i < n; i++) {
             LineRun run = bench.runs().get(i);
@@ -149,9 +156,10 @@ final class StackReadings {
             }
         }
         if (n > 0 && middle < 0.9 && middle >= LEAST_RATIO) {
-            remarks.add(Remark.doubts("rise-above-way", "by run 1 the stack rises further than the handle moves (ratio ")
-                    .then(middle, Kind.NUMBER)
-                    .then("): most machines have 1 or 2; way and rise may be exchanged"));
+            remarks.add(
+                    Remark.doubts("rise-above-way", "by run 1 the stack rises further than the handle moves (ratio ")
+                            .then(middle, Kind.NUMBER)
+                            .then("): most machines have 1 or 2; way and rise may be exchanged"));
         }
     }
 
@@ -194,7 +202,8 @@ final class StackReadings {
             double tolerance = Math.max(sums.scatter(), TOLERANCE * group.meanUp() / 3);
             if (group.meanDown() - group.meanUp() > 3 * tolerance * Math.sqrt(group.shares())) {
                 int worst = worst(group);
-                remarks.add(Remark.refuses("down-above-up", name(worst, bench.pulls().get(worst)) + " at the pin of ")
+                remarks.add(Remark.refuses(
+                                "down-above-up", name(worst, bench.pulls().get(worst)) + " at the pin of ")
                         .then(group.printed(), Kind.MASS)
                         .then(" reads ")
                         .then(bench.pulls().get(worst).force(), Kind.FORCE)

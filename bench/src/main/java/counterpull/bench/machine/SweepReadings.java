@@ -86,11 +86,7 @@ final class SweepReadings {
     }
 
     private double[] positions() {
-        return readings.stream()
-                .mapToDouble(Seen::position)
-                .distinct()
-                .sorted()
-                .toArray();
+        return readings.stream().mapToDouble(Seen::position).distinct().sorted().toArray();
     }
 
     private void enough() {
@@ -99,7 +95,10 @@ final class SweepReadings {
                     .then(readings.size(), Kind.COUNT)
                     .then(" is the last, at ")
                     .then(positions().length, Kind.COUNT)
-                    .then(positions().length == 1 ? " position alone: a curve needs " : " different positions: a curve needs ")
+                    .then(
+                            positions().length == 1
+                                    ? " position alone: a curve needs "
+                                    : " different positions: a curve needs ")
                     .then(FEWEST, Kind.COUNT)
                     .then(", from the bottom of the range to its top"));
         }
@@ -128,7 +127,9 @@ final class SweepReadings {
                 .mapToDouble(k -> readings.get(k).size())
                 .sorted()
                 .toArray();
-        return near.length < 2 ? Optional.empty() : Optional.of((near[(near.length - 1) / 2] + near[near.length / 2]) / 2);
+        return near.length < 2
+                ? Optional.empty()
+                : Optional.of((near[(near.length - 1) / 2] + near[near.length / 2]) / 2);
     }
 
     /** Another reading at the same position of about that size: a force may fall to a tenth toward an end. */
@@ -168,7 +169,8 @@ final class SweepReadings {
                 left += Math.max(0, here.length - 1);
             }
         }
-        double about = TOLERANCE * readings.stream().mapToDouble(Seen::size).average().orElse(0);
+        double about =
+                TOLERANCE * readings.stream().mapToDouble(Seen::size).average().orElse(0);
         return Math.max(about, left > 0 ? Math.sqrt(squares / left) : scatterOfDifferences());
     }
 
@@ -192,9 +194,7 @@ final class SweepReadings {
             double[] up = SweepCurves.at(readings, Way.UP, position);
             double[] down = SweepCurves.at(readings, Way.DOWN, position);
             double allowed = 4 * tolerance() * Math.sqrt(1.0 / Math.max(1, up.length) + 1.0 / Math.max(1, down.length));
-            if (up.length > 0
-                    && down.length > 0
-                    && SweepCurves.mean(down) - SweepCurves.mean(up) > allowed) {
+            if (up.length > 0 && down.length > 0 && SweepCurves.mean(down) - SweepCurves.mean(up) > allowed) {
                 remarks.add(named("down-above-up", largestDown(position))
                         .then(", above the ")
                         .then(SweepCurves.mean(up), quantity.size())
@@ -237,14 +237,17 @@ final class SweepReadings {
         }
         boolean travel = quantity.position() == Kind.LENGTH;
         if (travel && falling >= 2 && rising == 0) {
-            remarks.add(Remark.doubts("tape-reversed", "on the way up the positions fall, to reading " + (lastFall + 1) + " at ")
+            remarks.add(Remark.doubts(
+                            "tape-reversed", "on the way up the positions fall, to reading " + (lastFall + 1) + " at ")
                     .then(readings.get(lastFall).position(), quantity.position())
                     .then(": travel is read rising toward the top; turn the tape, or take each from its far end"));
         } else if (Math.min(rising, falling) == 1 && Math.max(rising, falling) >= 3) {
             int odd = rising == 1 ? lastRise : lastFall;
             if (readings.stream().noneMatch(seen -> repeats(seen, odd))) {
-                remarks.add(named(Remark.doubts("positions-not-in-order", ""), odd)
-                        .then(": its position turns back against the others on the way up; read the tape or the gauge there again"));
+                remarks.add(
+                        named(Remark.doubts("positions-not-in-order", ""), odd)
+                                .then(
+                                        ": its position turns back against the others on the way up; read the tape or the gauge there again"));
             }
         }
     }

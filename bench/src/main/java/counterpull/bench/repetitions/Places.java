@@ -86,9 +86,8 @@ final class Places {
     private double largest(Number number) {
         double[] most = {0};
         // what is not known is not larger
-        each((limb, joint, phase, i) -> most[0] = number.of(limb, joint, phase, i) > most[0]
-                ? number.of(limb, joint, phase, i)
-                : most[0]);
+        each((limb, joint, phase, i) ->
+                most[0] = number.of(limb, joint, phase, i) > most[0] ? number.of(limb, joint, phase, i) : most[0]);
         return most[0];
     }
 

@@ -175,7 +175,9 @@ final class SledChecks {
         for (int i = 0; i < bench.pulls().size(); i++) {
             double off = groups.off(i);
             if (Math.abs(off) > groups.tolerance()) {
-                remarks.add(Remark.doubts("stands-apart", SledReadings.name(i, bench.pulls().get(i)) + " reads ")
+                remarks.add(Remark.doubts(
+                                "stands-apart",
+                                SledReadings.name(i, bench.pulls().get(i)) + " reads ")
                         .then(bench.pulls().get(i).force(), Kind.FORCE)
                         .then(", ")
                         .then(Math.abs(off), Kind.FORCE)

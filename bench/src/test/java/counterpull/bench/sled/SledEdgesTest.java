@@ -64,8 +64,8 @@ class SledEdgesTest {
             double first = sled.weight(0) + sled.breakaway() + 3 * random.nextGaussian();
             answer(gauge(sled), pulls, List.of(new Breakaway(0, first)))
                     .result()
-                    .ifPresent(found -> coverage.count(
-                            "one breakaway", found.breakaway().orElseThrow(), sled.breakaway()));
+                    .ifPresent(found ->
+                            coverage.count("one breakaway", found.breakaway().orElseThrow(), sled.breakaway()));
         }
         coverage.holds();
     }
