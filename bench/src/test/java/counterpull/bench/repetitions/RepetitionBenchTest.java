@@ -150,7 +150,7 @@ class RepetitionBenchTest {
         List<Remark> remarks = remarks(Trials.strong(2000, 1800, 1200), 20, new SetEnd.Called(6));
         assertThat(remarks).extracting(Remark::code).contains("too-many-left").doesNotContain("unlike-curve");
         assertThat(set(20, new SetEnd.Called(6)).onlyAtMost()).isTrue();
-        assertThat(set(12, new SetEnd.Called(3)).onlyAtMost()).isFalse();
+        assertThat(set(12, new SetEnd.Called(2)).onlyAtMost()).isFalse();
     }
 
     @Test
