@@ -17,12 +17,16 @@ import java.util.function.ToDoubleFunction;
 final class ClosedFit implements CurveFit {
     private static final int TRIAL_STEPS = 80;
 
+    /** From the fit of all readings to that without one it is never far. */
+    private static final int STEPS_WITHOUT_ONE = 15;
+
+
     /** Fits whose parameters differ by less than this share are one and the same. */
     private static final double SAME = 1e-3;
 
-    private static final int NEAR = 10;
-    private static final double NEAR_STEP = 0.4;
-    private static final double FAR_STEP = 0.75;
+    private static final int NEAR = 7;
+    private static final double NEAR_STEP = 0.45;
+    private static final double FAR_STEP = 1.5;
     private static final double HELD = 1e-7;
 
     final Shape shape;
@@ -85,7 +89,7 @@ final class ClosedFit implements CurveFit {
         try {
             places.add(regression(shape, sample.as(new Noise.Stated(Math.max(noise(), 1e-12))), start)
                     .known(shape.bent(), value, HELD)
-                    .within(TRIAL_STEPS)
+                    .within(STEPS_WITHOUT_ONE)
                     .fit());
         } catch (Refusal nothingThere) {
             return;
@@ -203,35 +207,6 @@ final class ClosedFit implements CurveFit {
         return Math.max(0, (deviance(rival, sample) - deviance(fit, sample)) / (fit.noise() * fit.noise()));
     }
 
-    /** What another way of fitting says of a number, and how much worse it serves. */
-    private record Rival(Estimate says, double worse) {
-        private double half(double quantile, double width) {
-            double left = 1 - worse / (quantile * quantile);
-            return left > 0 ? Math.sqrt(left) * width * says.standardError() : Double.NaN;
-        }
-
-        double low(double quantile, double width) {
-            double half = half(quantile, width);
-            return half >= 0 ? says.value() - half : Double.POSITIVE_INFINITY;
-        }
-
-        double high(double quantile, double width) {
-            double half = half(quantile, width);
-            return half >= 0 ? says.value() + half : Double.NEGATIVE_INFINITY;
-        }
-
-        /** The number where, between two places, the readings stop allowing it; NaN where they do not. */
-        double edge(Rival other, double quantile) {
-            double mine = Math.sqrt(worse) - quantile;
-            double theirs = Math.sqrt(other.worse) - quantile;
-            if (mine < 0 == theirs < 0) {
-                return Double.NaN;
-            }
-            double along = mine / (mine - theirs);
-            return says.value() + along * (other.says.value() - says.value());
-        }
-    }
-
     /** A number that follows from the law's parameters, over every way of fitting that the readings allow. */
     Estimate constant(ToDoubleFunction<double[]> function) {
         Estimate own = fit.freely(function);
@@ -315,7 +290,7 @@ final class ClosedFit implements CurveFit {
             double left;
             try {
                 Fit without = regression(shape, known.without(i), fit.parameters())
-                        .within(TRIAL_STEPS)
+                        .within(STEPS_WITHOUT_ONE)
                         .fit();
                 left = (sample.forces[i] - force(without.parameters(), sample.lengths[i])) / sample.spreads[i];
             } catch (Refusal refused) {
