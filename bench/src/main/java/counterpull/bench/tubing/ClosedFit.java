@@ -20,7 +20,6 @@ final class ClosedFit implements CurveFit {
     /** From the fit of all readings to that without one it is never far. */
     private static final int STEPS_WITHOUT_ONE = 15;
 
-
     /** Fits whose parameters differ by less than this share are one and the same. */
     private static final double SAME = 1e-3;
 
@@ -53,7 +52,8 @@ final class ClosedFit implements CurveFit {
         Fit best = trials.get(0);
         List<Fit> rivals = new ArrayList<>();
         for (Fit trial : trials) {
-            if (shape.misfit(trial).isEmpty() && apart(trial, best)) {
+            boolean another = apart(trial, best) && rivals.stream().allMatch(rival -> apart(trial, rival));
+            if (shape.misfit(trial).isEmpty() && another) {
                 rivals.add(trial);
             }
         }
@@ -67,17 +67,22 @@ final class ClosedFit implements CurveFit {
      */
     private ClosedFit laidOut() {
         int bent = shape.bent();
-        double at = fit.parameters()[bent];
-        double error = fit.estimate(bent).standardError();
         List<Fit> places = new ArrayList<>();
-        for (int k = -NEAR; k <= NEAR; k++) {
-            place(at + k * NEAR_STEP * error, places);
-        }
+        around(fit, places);
+        rivals.forEach(rival -> around(rival, places));
         for (double far = OgdenShape.LOWEST; far <= OgdenShape.HIGHEST; far += FAR_STEP) {
             place(far, places);
         }
         places.sort(Comparator.comparingDouble(each -> each.parameters()[bent]));
         return new ClosedFit(shape, sample, fit, places);
+    }
+
+    /** Close together about each place where a fit settled: another of its kind can be as narrow as the best. */
+    private void around(Fit settled, List<Fit> places) {
+        double error = settled.estimate(shape.bent()).standardError();
+        for (int k = -NEAR; k <= NEAR; k++) {
+            place(settled.parameters()[shape.bent()] + k * NEAR_STEP * error, places);
+        }
     }
 
     private void place(double value, List<Fit> places) {

@@ -8,7 +8,6 @@ import counterpull.bench.tubing.TubingResult;
 import counterpull.bench.tubing.Wear;
 import counterpull.engine.elastic.Rubber;
 import counterpull.readings.ReadingsReader;
-import counterpull.readings.Subject;
 import counterpull.scenario.content.Piece;
 import counterpull.scenario.fields.Fields;
 import counterpull.scenario.format.Shapes;
@@ -80,7 +79,8 @@ class RubberReadingsTest {
                 .isCloseTo(
                         found.unloading().energyReturned(found.law(), found.maxStretch()),
                         within(0.01 * found.law().energy(found.maxStretch())));
-        assertThat(subject.forScenario()).contains("# under \"uncertainty\"", "- { tag: T1, force: 0.", "natural length: 1.");
+        assertThat(subject.forScenario())
+                .contains("# under \"uncertainty\"", "- { tag: T1, force: 0.", "natural length: 1.");
     }
 
     private static Piece pasted(String text) {

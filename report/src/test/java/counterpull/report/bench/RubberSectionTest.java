@@ -30,7 +30,9 @@ class RubberSectionTest {
     @Test
     void theHeadlineGoesNoFartherThanTheTest() throws IOException {
         BenchSection piece = demo(Units.METRIC).get(0);
-        assertThat(plain(piece.headline())).contains("at its tested length of 108 cm").contains("due for a test");
+        assertThat(plain(piece.headline()))
+                .contains("at its tested length of 108 cm")
+                .contains("due for a test");
         assertThat(piece.sentences()).anyMatch(each -> plain(each).startsWith("Nothing is said past 108 cm"));
     }
 
