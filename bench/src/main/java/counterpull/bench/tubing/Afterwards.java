@@ -38,6 +38,7 @@ final class Afterwards {
         after.natural();
         after.repeats();
         after.scatter();
+        after.bend();
         after.worstReading();
         after.stress();
         after.preparation();
@@ -116,6 +117,18 @@ final class Afterwards {
                 * Math.sqrt(forces.length / left)
                 * bench.piece().strands();
         Steps.coarse("pull", Kind.FORCE, forces, scatter).ifPresent(remarks::add);
+    }
+
+    /** A line that no bent law could be weighed against. */
+    private void bend() {
+        boolean alone = result.laws().stream().noneMatch(each -> each.family() != Family.LINEAR && each.usable());
+        if (result.chosen() == Family.LINEAR && alone) {
+            remarks.add(Remark.doubts("bend-not-seen", "so few as ")
+                    .then(sample.size(), Kind.COUNT)
+                    .then(
+                            " readings do not show the bend of its curve: a straight line stands in, rubber pulls more than that at short"
+                                    + " lengths, by half and more, and the band does not hold it; read two lengths more"));
+        }
     }
 
     private void worstReading() {

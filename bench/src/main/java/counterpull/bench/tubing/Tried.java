@@ -16,6 +16,12 @@ record Tried(Candidate candidate, Optional<CurveFit> curve, LawOf law) {
         ElasticLaw law(double area);
     }
 
+    /**
+     * Readings that must be left over beside numbers, scatter and one: with fewer the last term of AICc, 2K(K + 1) over them, is larger than
+     * any misfit, and a straight line would win over a bent law that leaves a twentieth of what it does.
+     */
+    private static final double SPARE = 1.5;
+
     private static List<Shape> shapes(double longest) {
         return List.of(
                 new LinearShape(),
@@ -105,7 +111,7 @@ record Tried(Candidate candidate, Optional<CurveFit> curve, LawOf law) {
             squares += each * each;
         }
         double k = numbers + (sample.stated() ? 0 : 1);
-        if (!(n - k - 1 > 0.5)) {
+        if (!(n - k - 1 > SPARE)) {
             return OptionalDouble.empty();
         }
         double least = 1e-9 * sample.forces[n - 1];

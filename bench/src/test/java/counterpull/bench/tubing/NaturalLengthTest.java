@@ -76,6 +76,9 @@ class NaturalLengthTest {
                 Instruments.NOT_STATED,
                 Optional.empty());
         TubingResult result = bench.answer().result().orElseThrow();
+        assertThat(result.law().score().aicc())
+                .as("five readings are too few for AICc")
+                .isEmpty();
         double[] numbers = {1.00098, 2.1796, 2.0578};
         for (int k = 0; k < numbers.length; k++) {
             assertThat(result.laws().get(k).score().numbers())
@@ -83,6 +86,5 @@ class NaturalLengthTest {
                     .isCloseTo(numbers[k], within(0.02));
         }
         assertThat(result.chosen()).isEqualTo(Family.MOONEY_RIVLIN);
-        assertThat(result.why()).as("it is the best by itself").startsWith("smallest AICc");
     }
 }
