@@ -61,9 +61,13 @@ final class Afterwards {
         if (bench.natural().uncertainty().isEmpty()
                 && bench.instruments().tape().isEmpty()
                 && !bench.natural().saysItself()) {
+            boolean alike = bench.natural().readings().size() > 1;
             remarks.add(Remark.note("natural-length-once", "nothing says how sure the natural length is: ")
                     .then(TapeReadings.ASSUMED, Kind.LENGTH)
-                    .then(" are assumed for one reading; measure it three times"));
+                    .then(
+                            alike
+                                    ? " are assumed for each reading, since they agree to the last digit; read a finer division, or state the tape's accuracy"
+                                    : " are assumed for one reading; measure it three times"));
         }
     }
 

@@ -4,6 +4,7 @@ import counterpull.bench.Estimate;
 import counterpull.bench.fit.Noise;
 import counterpull.engine.Fault;
 import counterpull.engine.Refusal;
+import java.util.Arrays;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -36,20 +37,27 @@ final class SmoothFit implements CurveFit {
     private double noise;
 
     SmoothFit(Sample sample, ClosedFit base) {
-        int least = FEWEST + (sample.stated() ? 0 : 1);
-        if (sample.size() < least) {
-            throw new Refusal(
-                    Fault.OUTSIDE_LIMITS,
-                    "readings",
-                    sample.size(),
-                    least,
-                    "",
-                    "fewer than " + least + " readings show no smoothness");
-        }
+        enough(sample);
         this.sample = sample;
         this.base = base;
         noise = sample.noise instanceof Noise.Stated stated ? stated.sd() : Math.max(base.noise(), floor());
         weigh();
+    }
+
+    private static void enough(Sample sample) {
+        int least = FEWEST + (sample.stated() ? 0 : 1);
+        if (sample.size() < least) {
+            throw tooFew("readings", sample.size(), least);
+        }
+        int lengths = (int) Arrays.stream(sample.lengths).distinct().count();
+        if (lengths <= FUNCTIONS) {
+            throw tooFew("different lengths", lengths, FUNCTIONS + 1);
+        }
+    }
+
+    private static Refusal tooFew(String what, int found, int least) {
+        return new Refusal(
+                Fault.OUTSIDE_LIMITS, what, found, least, "", "fewer than " + least + " " + what + " show no smoothness");
     }
 
     private double floor() {

@@ -1,5 +1,8 @@
 package counterpull.bench.tubing;
 
+import counterpull.engine.Fault;
+import counterpull.engine.Refusal;
+import org.hipparchus.exception.MathRuntimeException;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.CholeskyDecomposition;
 import org.hipparchus.linear.RealMatrix;
@@ -17,12 +20,12 @@ final class Smoothing {
 
     /** covariance: of the readings over the noise's square; functions: what is not smoothed away, a column each. */
     Smoothing(double[][] covariance, double[][] functions, double[] forces) {
-        CholeskyDecomposition whole = new CholeskyDecomposition(new Array2DRowRealMatrix(covariance, false), 1e-9, 0);
+        CholeskyDecomposition whole = triangle(new Array2DRowRealMatrix(covariance, false));
         this.functions = new Array2DRowRealMatrix(functions, false);
         inverse = whole.getSolver().getInverse();
         RealMatrix seen = inverse.multiply(this.functions);
         RealMatrix normal = this.functions.transposeMultiply(seen);
-        CholeskyDecomposition few = new CholeskyDecomposition(normal, 1e-9, 0);
+        CholeskyDecomposition few = triangle(normal);
         coefficientCovariance = few.getSolver().getInverse();
         precision = inverse.subtract(seen.multiply(coefficientCovariance).multiplyTransposed(seen));
         coefficients = coefficientCovariance.multiplyTransposed(seen).operate(forces);
@@ -33,6 +36,21 @@ final class Smoothing {
         }
         misfit = Math.max(sum, 0);
         logEvidence = -(logOf(whole.getL()) + logOf(few.getL()));
+    }
+
+    /** Rounding may leave a matrix a little lopsided where readings are repeated at one length: the mean of both halves is taken. */
+    private static CholeskyDecomposition triangle(RealMatrix matrix) {
+        try {
+            return new CholeskyDecomposition(matrix.add(matrix.transpose()).scalarMultiply(0.5), 1e-9, 0);
+        } catch (MathRuntimeException notPositive) {
+            throw new Refusal(
+                    Fault.OUTSIDE_LIMITS,
+                    "readings",
+                    matrix.getRowDimension(),
+                    matrix.getRowDimension() + 1.0,
+                    "",
+                    "these readings cannot tell a smooth curve apart: read at more lengths");
+        }
     }
 
     private static double logOf(RealMatrix triangle) {
