@@ -18,14 +18,18 @@ public final class Steps {
 
     private Steps() {}
 
-    /** The largest step of which all readings are multiples, in whatever unit they were read, SI; 0 where none shows. */
+    /**
+     * The largest step of which all readings are multiples, in whatever unit they were read, SI; 0 where none shows. Of two or three different
+     * numbers it may be several of the scale's.
+     */
     public static double of(double[] readings) {
         double largest = Arrays.stream(readings).map(Math::abs).max().orElse(0);
         double step = 0;
         for (double reading : readings) {
             step = common(Math.abs(reading), step, ROUNDING * largest);
         }
-        boolean seen = Arrays.stream(readings).distinct().count() >= FEWEST;
+        boolean seen =
+                readings.length >= FEWEST && Arrays.stream(readings).distinct().count() > 1;
         return seen && step > FINE * largest ? step : 0;
     }
 
@@ -57,7 +61,8 @@ public final class Steps {
                         .then(step, kind)
                         .then(" and scatter by ")
                         .then(scatter, kind)
-                        .then(" alone, which is not their error: the intervals are too narrow; state the scale's accuracy, ")
+                        .then(
+                                " alone, which is not their error: the intervals are too narrow; state the scale's accuracy, ")
                         .then(sd, kind)
                         .then(" or more"))
                 : Optional.empty();

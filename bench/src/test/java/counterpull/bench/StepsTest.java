@@ -41,8 +41,9 @@ class StepsTest {
     }
 
     @Test
-    void threeDifferentReadingsShowNoStep() {
-        assertThat(Steps.of(new double[] {100, 100, 200, 300})).isZero();
+    void oneNumberAndThreeReadingsShowNoStep() {
+        assertThat(Steps.of(new double[] {100, 100, 100, 100})).isZero();
+        assertThat(Steps.of(new double[] {100, 200, 300})).isZero();
         assertThat(Steps.of(new double[0])).isZero();
         assertThat(Steps.of(new double[5])).isZero();
     }

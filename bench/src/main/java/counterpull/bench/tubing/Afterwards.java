@@ -112,7 +112,9 @@ final class Afterwards {
                 .mapToDouble(NamedPull::force)
                 .toArray();
         double left = Math.max(1, forces.length - result.law().score().numbers());
-        double scatter = result.law().rms() * Math.sqrt(forces.length / left) * bench.piece().strands();
+        double scatter = result.law().rms()
+                * Math.sqrt(forces.length / left)
+                * bench.piece().strands();
         Steps.coarse("pull", Kind.FORCE, forces, scatter).ifPresent(remarks::add);
     }
 

@@ -57,7 +57,12 @@ final class SmoothFit implements CurveFit {
 
     private static Refusal tooFew(String what, int found, int least) {
         return new Refusal(
-                Fault.OUTSIDE_LIMITS, what, found, least, "", "fewer than " + least + " " + what + " show no smoothness");
+                Fault.OUTSIDE_LIMITS,
+                what,
+                found,
+                least,
+                "",
+                "fewer than " + least + " " + what + " show no smoothness");
     }
 
     private double floor() {

@@ -87,8 +87,9 @@ public final class RepetitionSection {
         sentences.add(
                 "Where a joint was the one that may have limited, the set measures it; every other one has at least what it"
                         + " did, which is a floor. It is rough: a test with a strap says more.");
-        sentences.add("Two sets of one person err alike, so the lines of one set count, not those of several; the curves here should be"
-                + " without the lines of another set.");
+        sentences.add(
+                "Two sets of one person err alike, so the lines of one set count, not those of several; the curves here should be"
+                        + " without the lines of another set.");
         return sentences;
     }
 
