@@ -177,16 +177,25 @@ final class SweepReadings {
     /** Without repeats: how up less down scatters from position to position, from the median so that one slip does not hide itself. */
     private double scatterOfDifferences() {
         double[] differences = java.util.Arrays.stream(positions())
+                .filter(this::bothWays)
                 .map(at -> SweepCurves.mean(SweepCurves.at(readings, Way.UP, at))
                         - SweepCurves.mean(SweepCurves.at(readings, Way.DOWN, at)))
                 .sorted()
                 .toArray();
+        if (differences.length == 0) {
+            return 0;
+        }
         double middle = differences[differences.length / 2];
         double[] off = java.util.Arrays.stream(differences)
                 .map(each -> Math.abs(each - middle))
                 .sorted()
                 .toArray();
         return NORMAL * off[off.length / 2] / Math.sqrt(2);
+    }
+
+    private boolean bothWays(double position) {
+        return SweepCurves.at(readings, Way.UP, position).length > 0
+                && SweepCurves.at(readings, Way.DOWN, position).length > 0;
     }
 
     private void upsAndDowns() {

@@ -49,6 +49,24 @@ class MachineEdgesTest {
                 .satisfies(remark -> assertThat(remark.inSi()).contains("steps of 9.80"));
     }
 
+    /** Most positions read one way alone are no scatter, behind which an exchanged pair could hide. */
+    @Test
+    void anExchangedPairIsSeenAmongPositionsReadOneWay() {
+        List<Seen> readings = new ArrayList<>();
+        for (int i = 0; i < 7; i++) {
+            readings.add(new Seen(Way.UP, 0.1 * i, 220 + 10.3 * i));
+        }
+        for (int i = 0; i < 3; i++) {
+            readings.add(new Seen(Way.DOWN, 0.1 * i, (i == 1 ? 260 : 180) + 10.1 * i));
+        }
+        Answer<ProfileFound> answer =
+                new ProfileBench("machine", Quantity.FORCE_BY_TRAVEL, readings, new Noise.FromScatter()).answer();
+        assertThat(answer.remarks())
+                .filteredOn(remark -> remark.code().equals("down-above-up"))
+                .singleElement()
+                .satisfies(remark -> assertThat(remark.inSi()).contains("reading 9"));
+    }
+
     private static List<StackPull> pulls(DoubleUnaryOperator read) {
         List<StackPull> pulls = new ArrayList<>();
         for (double pin : new double[] {20, 40, 60}) {
