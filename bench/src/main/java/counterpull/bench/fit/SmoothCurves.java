@@ -98,8 +98,7 @@ public final class SmoothCurves {
         return new SmoothCurves(scale, stated ? Double.POSITIVE_INFINITY : left, all);
     }
 
-    private static void sized(
-            List<SmoothFit> all, SmoothSetting setting, int curve, Repeats repeats, Noise noise) {
+    private static void sized(List<SmoothFit> all, SmoothSetting setting, int curve, Repeats repeats, Noise noise) {
         if (curve == setting.sizes().length) {
             all.add(SmoothFit.of(setting, repeats, noise));
             return;

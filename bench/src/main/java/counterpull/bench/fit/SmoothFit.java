@@ -57,7 +57,8 @@ final class SmoothFit {
             likelihood = volume - dot(halfResidual, halfResidual) / (2 * variance) + setting.expected(stated.sd());
         } else {
             variance = squares / left;
-            likelihood = volume - left / 2 * Math.log(Math.max(squares, 1e-300)) + setting.expected(Math.sqrt(variance));
+            likelihood =
+                    volume - left / 2 * Math.log(Math.max(squares, 1e-300)) + setting.expected(Math.sqrt(variance));
         }
     }
 

@@ -70,7 +70,9 @@ public final class CamFound implements MachineFound {
         double factor = bench.ratio().value() / (bench.mass().value() * Constants.STANDARD_GRAVITY);
         double relative = Math.hypot(bench.ratio().relative(), bench.mass().relative());
         return new CamFound(
-                bench, new double[] {curves.first(), curves.last()}, at -> unsure(curves.mean(at).times(factor), relative));
+                bench,
+                new double[] {curves.first(), curves.last()},
+                at -> unsure(curves.mean(at).times(factor), relative));
     }
 
     /** A factor that is itself unsure, as a normal share. */

@@ -66,7 +66,10 @@ final class CamReadings {
                     .then(bench.travels().size(), Kind.COUNT)
                     .then(" is the last, at ")
                     .then(angles.length, Kind.COUNT)
-                    .then(angles.length == 1 ? " angle alone: a cam's radius needs " : " different angles: a cam's radius needs ")
+                    .then(
+                            angles.length == 1
+                                    ? " angle alone: a cam's radius needs "
+                                    : " different angles: a cam's radius needs ")
                     .then(FEWEST, Kind.COUNT));
         } else if (angles[angles.length - 1] - angles[0] >= TURN) {
             remarks.add(Remark.refuses("angle-impossible", "the readings span ")
@@ -96,7 +99,8 @@ final class CamReadings {
         }
         if (Math.min(rising, falling) == 1 && Math.max(rising, falling) >= 3) {
             CamTravel odd = rising == 1 ? rise : fall;
-            remarks.add(Remark.doubts("line-steps-back", "reading " + (bench.travels().indexOf(odd) + 1) + " at ")
+            remarks.add(Remark.doubts(
+                            "line-steps-back", "reading " + (bench.travels().indexOf(odd) + 1) + " at ")
                     .then(odd.angle(), Kind.ANGLE)
                     .then(" has ")
                     .then(odd.line(), Kind.LENGTH)

@@ -19,8 +19,7 @@ import java.util.Optional;
  * @param horn the horn by tape; may be empty
  * @param scale how far one reading may lie from the truth, N or N·m
  */
-public record LeverBench(
-        String name, LeverHold hold, List<LeverReading> readings, Optional<HornTape> horn, Noise scale)
+public record LeverBench(String name, LeverHold hold, List<LeverReading> readings, Optional<HornTape> horn, Noise scale)
         implements MachineBench {
     public LeverBench {
         readings = List.copyOf(readings);

@@ -70,7 +70,10 @@ final class LeverEstimator {
     private Estimate levered(Estimate force, double degreesOfFreedom, double factor) {
         return Budget.of(force.value() * factor)
                 .with(force.standardError() * factor, degreesOfFreedom)
-                .with(Math.abs(force.value()) * factor * bench.hold().armSd() / bench.hold().arm())
+                .with(Math.abs(force.value())
+                        * factor
+                        * bench.hold().armSd()
+                        / bench.hold().arm())
                 .estimate();
     }
 

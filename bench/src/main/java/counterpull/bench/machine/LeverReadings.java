@@ -65,7 +65,9 @@ final class LeverReadings {
 
     private void reading(int i) {
         LeverReading reading = bench.readings().get(i);
-        if (!Double.isFinite(reading.size()) || !Double.isFinite(reading.angle()) || !Double.isFinite(reading.plates())) {
+        if (!Double.isFinite(reading.size())
+                || !Double.isFinite(reading.angle())
+                || !Double.isFinite(reading.plates())) {
             remarks.add(Remark.refuses("not-a-number", "reading " + (i + 1) + " has something that is not a number"));
         } else if (Math.abs(reading.angle()) > TURN) {
             remarks.add(named(Remark.refuses("angle-impossible", ""), i, reading, kind)
@@ -77,7 +79,8 @@ final class LeverReadings {
     }
 
     private void enough() {
-        double[] angles = bench.readings().stream().mapToDouble(LeverReading::angle).toArray();
+        double[] angles =
+                bench.readings().stream().mapToDouble(LeverReading::angle).toArray();
         double low = java.util.Arrays.stream(angles).min().orElse(0);
         double high = java.util.Arrays.stream(angles).max().orElse(0);
         if (high - low < APART) {
@@ -115,8 +118,8 @@ final class LeverReadings {
         for (int i = 0; i < bench.readings().size(); i++) {
             LeverReading reading = bench.readings().get(i);
             Optional<Double> expected = expected(i);
-            Optional<Slip> slip = expected.filter(e -> e * reading.size() > 0)
-                    .flatMap(e -> Slip.ofTen(reading.size() / e, 1, 0.4));
+            Optional<Slip> slip =
+                    expected.filter(e -> e * reading.size() > 0).flatMap(e -> Slip.ofTen(reading.size() / e, 1, 0.4));
             if (slip.isPresent()) {
                 remarks.add(named(Remark.refuses("slip", ""), i, reading, kind)
                         .then(", about " + slip.get().times() + " the ")
@@ -137,13 +140,17 @@ final class LeverReadings {
                             new double[less.tellsHorn() ? 5 : 3],
                             new Noise.Stated(1))
                     .fit();
-            double largest = others.stream().mapToDouble(each -> Math.abs(each.size())).max().orElse(1);
+            double largest = others.stream()
+                    .mapToDouble(each -> Math.abs(each.size()))
+                    .max()
+                    .orElse(1);
             for (int i = 0; i < others.size(); i++) {
                 if (Math.abs(fit.residual(i)) > OTHERS * largest) {
                     return Optional.empty();
                 }
             }
-            double expected = fit.estimate(p -> LeverEstimator.model(less, p, left)).value();
+            double expected =
+                    fit.estimate(p -> LeverEstimator.model(less, p, left)).value();
             return Math.abs(expected) > 0.1 * largest || Math.abs(left.size()) > 2 * largest
                     ? Optional.of(expected)
                     : Optional.empty();
@@ -159,7 +166,8 @@ final class LeverReadings {
         }
         try {
             return Regression.of(
-                            (p, i) -> LeverEstimator.model(bench, p, bench.readings().get(i)),
+                            (p, i) -> LeverEstimator.model(
+                                    bench, p, bench.readings().get(i)),
                             bench.readings().stream()
                                     .mapToDouble(LeverReading::size)
                                     .toArray(),
@@ -173,14 +181,16 @@ final class LeverReadings {
     }
 
     private void upsAndDowns() {
-        double largest = bench.readings().stream().mapToDouble(each -> Math.abs(each.size())).max().orElse(0);
+        double largest = bench.readings().stream()
+                .mapToDouble(each -> Math.abs(each.size()))
+                .max()
+                .orElse(0);
         double tolerance = Math.max(TOLERANCE * largest, 2 * scatter());
         for (int i = 0; i < bench.readings().size(); i++) {
             LeverReading down = bench.readings().get(i);
             double[] up = bench.readings().stream()
-                    .filter(each -> each.way() == Way.UP
-                            && each.angle() == down.angle()
-                            && each.plates() == down.plates())
+                    .filter(each ->
+                            each.way() == Way.UP && each.angle() == down.angle() && each.plates() == down.plates())
                     .mapToDouble(LeverReading::size)
                     .toArray();
             if (down.way() == Way.DOWN && up.length > 0 && down.size() - SweepCurves.mean(up) > 2 * tolerance) {

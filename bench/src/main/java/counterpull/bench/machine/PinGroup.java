@@ -6,7 +6,8 @@ import java.util.List;
 /** All pulls at one pin with the same mass added, in both ways. */
 record PinGroup(double printed, double added, double[] up, double[] down) {
     static PinGroup of(List<StackPull> pulls, double printed, double added) {
-        return new PinGroup(printed, added, forces(pulls, printed, added, Way.UP), forces(pulls, printed, added, Way.DOWN));
+        return new PinGroup(
+                printed, added, forces(pulls, printed, added, Way.UP), forces(pulls, printed, added, Way.DOWN));
     }
 
     private static double[] forces(List<StackPull> pulls, double printed, double added, Way way) {

@@ -14,11 +14,7 @@ import java.util.function.ToDoubleFunction;
  * @param shared covariance of R with the mean pull of a group; 0 where R was measured by tape
  */
 record Ratio(
-        Estimate estimate,
-        double scatter,
-        double degreesOfFreedom,
-        double stated,
-        ToDoubleFunction<PinGroup> shared) {
+        Estimate estimate, double scatter, double degreesOfFreedom, double stated, ToDoubleFunction<PinGroup> shared) {
     static Ratio byTape(Estimate estimate, double degreesOfFreedom) {
         return new Ratio(estimate, estimate.standardError(), degreesOfFreedom, 0, group -> 0);
     }

@@ -82,7 +82,9 @@ final class Latest {
             nearest(one, others).ifPresent(other -> pairs.add(new Pair(one, other)));
         }
         pairs.sort(Comparator.comparingDouble(Latest::apart));
-        List<Pair> same = pairs.stream().filter(pair -> apart(pair) <= Comparing.ONE_ANGLE).toList();
+        List<Pair> same = pairs.stream()
+                .filter(pair -> apart(pair) <= Comparing.ONE_ANGLE)
+                .toList();
         return same.isEmpty() && !pairs.isEmpty() ? pairs.subList(0, 1) : same;
     }
 

@@ -134,7 +134,8 @@ class BadMachinesTest {
     private static List<CamTravel> travels() {
         List<CamTravel> travels = new ArrayList<>();
         for (int i = 0; i < 7; i++) {
-            travels.add(new CamTravel((-90 + 15 * i) * DEGREE, 0.1 * 15 * i * DEGREE + (i % 2 == 0 ? 0.0003 : -0.0003)));
+            travels.add(
+                    new CamTravel((-90 + 15 * i) * DEGREE, 0.1 * 15 * i * DEGREE + (i % 2 == 0 ? 0.0003 : -0.0003)));
         }
         return travels;
     }
@@ -167,12 +168,22 @@ class BadMachinesTest {
                 bad(size(2, Double.NaN), "not-a-number", "reading 3"),
                 bad(position(4, 40), "position-impossible", "reading 5"),
                 bad(size(7, 1.4), "down-above-up", "reading 8, down at 0.4 m"),
-                bad(every(seen -> new Seen(seen.way() == Way.UP ? Way.DOWN : Way.UP, seen.position(), seen.size())),
-                        "down-above-up", "reading 1, down at 0 m"),
-                bad(every(seen -> new Seen(seen.way(), 0.5 - seen.position(), seen.size())), "tape-reversed", "reading 6"),
+                bad(
+                        every(seen -> new Seen(seen.way() == Way.UP ? Way.DOWN : Way.UP, seen.position(), seen.size())),
+                        "down-above-up",
+                        "reading 1, down at 0 m"),
+                bad(
+                        every(seen -> new Seen(seen.way(), 0.5 - seen.position(), seen.size())),
+                        "tape-reversed",
+                        "reading 6"),
                 bad(position(3, 0.03), "positions-not-in-order", "reading 4, up at 0.03 m"),
-                bad(every(seen -> new Seen(seen.way(), seen.position() > 0.15 ? 1 + seen.position() : seen.position(), seen.size())),
-                        "gap", "0.1 m"));
+                bad(
+                        every(seen -> new Seen(
+                                seen.way(),
+                                seen.position() > 0.15 ? 1 + seen.position() : seen.position(),
+                                seen.size())),
+                        "gap",
+                        "0.1 m"));
     }
 
     static List<Arguments> stacks() {
@@ -182,68 +193,151 @@ class BadMachinesTest {
                 bad(run(80, 40), "way-too-long", "run 2"),
                 bad(run(0.8, 0.004), "ratio-impossible", "run 2"),
                 bad(run(0.8 * 2.54, 0.4), "runs-differ", "inches"),
-                bad(stack(List.of(new LineRun(0.4, 0.8), new LineRun(0.4, 0.801), new LineRun(0.5, 1)), pulls()),
-                        "rise-above-way", "run 1"),
+                bad(
+                        stack(List.of(new LineRun(0.4, 0.8), new LineRun(0.4, 0.801), new LineRun(0.5, 1)), pulls()),
+                        "rise-above-way",
+                        "run 1"),
                 bad(stack(List.of(new LineRun(0.8, 0.4)), pulls()), "tape-accuracy", "run 1"),
                 bad(stack(List.of(), pulls()), "ratio-unknown", "not its mass"),
-                bad(stack(runs(), pulls().stream().filter(pull -> pull.way() == Way.UP).toList()), "one-way-only", "6 pulls up"),
+                bad(
+                        stack(
+                                runs(),
+                                pulls().stream()
+                                        .filter(pull -> pull.way() == Way.UP)
+                                        .toList()),
+                        "one-way-only",
+                        "6 pulls up"),
                 bad(stack(runs(), List.of()), "one-way-only", "0 pulls up"),
                 bad(pull(5, 10), "slip", "pull 6 (up)"),
                 bad(pull(3, 0.1), "slip", "pull 4 (down)"),
                 bad(pull(0, -1), "force-below-zero", "pull 1 (up)"),
                 bad(pull(0, Double.NaN), "not-a-number", "pull 1 (up)"),
                 bad(stack(pull -> times(pull, 1, -1)), "pin-impossible", "pull 1 (up)"),
-                bad(stack(pull -> new StackPull(pull.way() == Way.UP ? Way.DOWN : Way.UP, pull.printed(), 0, pull.force())),
-                        "down-above-up", "20 kg"),
+                bad(
+                        stack(pull -> new StackPull(
+                                pull.way() == Way.UP ? Way.DOWN : Way.UP, pull.printed(), 0, pull.force())),
+                        "down-above-up",
+                        "20 kg"),
                 bad(stack(pull -> times(pull, 1, 2.2046)), "pins-in-pounds", "pull 1"),
                 bad(stack(pull -> times(pull, 1 / 9.80665, 1)), "scale-in-kilograms", "pull 1"),
                 bad(stack(pull -> times(pull, 9.80665, 1)), "unit-slip", "pull 1"),
                 bad(stack(pull -> times(pull, pull.printed() == 40 ? 1.3 : 1, 1)), "pin-far-off", "40 kg"),
-                bad(stack(pull -> new StackPull(pull.way(), pull.printed(), 0, pull.printed() * 9.80665 / 2 + 12 * pull.way().sense()
-                        + (pull.force() - pull.printed() * 9.80665 / 2 * (1 + 0.06 * pull.way().sense())))),
-                        "friction-not-a-share", "nothing on the pin"),
+                bad(
+                        stack(pull -> new StackPull(
+                                pull.way(),
+                                pull.printed(),
+                                0,
+                                pull.printed() * 9.80665 / 2
+                                        + 12 * pull.way().sense()
+                                        + (pull.force()
+                                                - pull.printed()
+                                                        * 9.80665
+                                                        / 2
+                                                        * (1 + 0.06 * pull.way().sense())))),
+                        "friction-not-a-share",
+                        "nothing on the pin"),
                 bad(stack(pull -> times(pull, 1 + 0.35 * pull.way().sense(), 1)), "friction-large", "0.4"),
                 bad(stack(runs(), List.of(pulls().get(0), pulls().get(2))), "outside-limits", "three times"),
-                bad(new StackBench("stack", runs(), SCATTER, pulls(), List.of(new Alone(Way.UP, 9)), List.of(), SCATTER),
-                        "alone-one-way", "1 times up"),
-                bad(new StackBench("stack", runs(), SCATTER, pulls(), List.of(), List.of(1.2, -1.0), SCATTER),
-                        "moving-mass-impossible", "weighing 2"));
+                bad(
+                        new StackBench(
+                                "stack", runs(), SCATTER, pulls(), List.of(new Alone(Way.UP, 9)), List.of(), SCATTER),
+                        "alone-one-way",
+                        "1 times up"),
+                bad(
+                        new StackBench("stack", runs(), SCATTER, pulls(), List.of(), List.of(1.2, -1.0), SCATTER),
+                        "moving-mass-impossible",
+                        "weighing 2"));
     }
 
     static List<Arguments> leversAndCams() {
         return List.of(
-                bad(levers(reading -> new LeverReading(reading.way(), 0.1 * reading.angle(), reading.plates(), reading.size())),
-                        "angles-close", "reading 20"),
-                bad(lever(lever().stream().filter(reading -> reading.way() == Way.UP).toList(), 0.4), "one-way-only", "way down"),
+                bad(
+                        levers(reading -> new LeverReading(
+                                reading.way(), 0.1 * reading.angle(), reading.plates(), reading.size())),
+                        "angles-close",
+                        "reading 20"),
+                bad(
+                        lever(
+                                lever().stream()
+                                        .filter(reading -> reading.way() == Way.UP)
+                                        .toList(),
+                                0.4),
+                        "one-way-only",
+                        "way down"),
                 bad(lever(lever().subList(0, 5), 0.4), "too-few-readings", "reading 5"),
-                bad(lever(6, reading -> new LeverReading(reading.way(), reading.angle(), reading.plates(), reading.size() * 10)),
-                        "slip", "reading 7, up"),
-                bad(lever(6, reading -> new LeverReading(reading.way(), -60, reading.plates(), reading.size())),
-                        "angle-impossible", "reading 7, up"),
-                bad(lever(6, reading -> new LeverReading(reading.way(), reading.angle(), -10, reading.size())),
-                        "plates-impossible", "reading 7, up"),
-                bad(lever(6, reading -> new LeverReading(reading.way(), reading.angle(), reading.plates(), Double.NaN)),
-                        "not-a-number", "reading 7"),
-                bad(levers(reading -> new LeverReading(
-                                reading.way() == Way.UP ? Way.DOWN : Way.UP, reading.angle(), reading.plates(), reading.size())),
-                        "down-above-up", "reading 1, down"),
+                bad(
+                        lever(
+                                6,
+                                reading -> new LeverReading(
+                                        reading.way(), reading.angle(), reading.plates(), reading.size() * 10)),
+                        "slip",
+                        "reading 7, up"),
+                bad(
+                        lever(6, reading -> new LeverReading(reading.way(), -60, reading.plates(), reading.size())),
+                        "angle-impossible",
+                        "reading 7, up"),
+                bad(
+                        lever(6, reading -> new LeverReading(reading.way(), reading.angle(), -10, reading.size())),
+                        "plates-impossible",
+                        "reading 7, up"),
+                bad(
+                        lever(
+                                6,
+                                reading ->
+                                        new LeverReading(reading.way(), reading.angle(), reading.plates(), Double.NaN)),
+                        "not-a-number",
+                        "reading 7"),
+                bad(
+                        levers(reading -> new LeverReading(
+                                reading.way() == Way.UP ? Way.DOWN : Way.UP,
+                                reading.angle(),
+                                reading.plates(),
+                                reading.size())),
+                        "down-above-up",
+                        "reading 1, down"),
                 bad(lever(lever(), 0.55), "horn-disagrees", "0.55 m"),
-                bad(levers(reading -> new LeverReading(reading.way(), reading.angle(), reading.plates() * 2.2046, reading.size())),
-                        "horn-disagrees", "pounds"),
-                bad(levers(reading -> new LeverReading(reading.way(), reading.angle(), reading.plates(),
+                bad(
+                        levers(reading -> new LeverReading(
+                                reading.way(), reading.angle(), reading.plates() * 2.2046, reading.size())),
+                        "horn-disagrees",
+                        "pounds"),
+                bad(
+                        levers(reading -> new LeverReading(
+                                reading.way(),
+                                reading.angle(),
+                                reading.plates(),
                                 reading.size() - 25 * Math.cos(reading.angle()))),
-                        "lever-balanced", "own moment"),
-                bad(new LeverBench("lever", new LeverHold(LeverHold.Turn.CLOCKWISE, -0.4, 0.01), lever(), Optional.empty(), SCATTER),
-                        "arm-impossible", "-0.4 m"),
+                        "lever-balanced",
+                        "own moment"),
+                bad(
+                        new LeverBench(
+                                "lever",
+                                new LeverHold(LeverHold.Turn.CLOCKWISE, -0.4, 0.01),
+                                lever(),
+                                Optional.empty(),
+                                SCATTER),
+                        "arm-impossible",
+                        "-0.4 m"),
                 bad(cam(travels().subList(0, 3)), "angles-few", "reading 3"),
-                bad(cam(travels().stream().map(each -> new CamTravel(0.2, each.line())).toList()), "angles-few", "1 angle alone"),
+                bad(
+                        cam(travels().stream()
+                                .map(each -> new CamTravel(0.2, each.line()))
+                                .toList()),
+                        "angles-few",
+                        "1 angle alone"),
                 bad(cam(2, -60, 0.05), "angle-impossible", "reading 3"),
                 bad(cam(2, -1, 50), "way-too-long", "reading 3"),
                 bad(cam(3, -45 * DEGREE, 0.02), "line-steps-back", "reading 4"),
-                bad(cam(travels().stream().map(each -> new CamTravel(each.angle(), each.line() * 15)).toList()),
-                        "radius-too-large", "reading 1"),
-                bad(new CamTorqueBench("cam", sweep(), Estimate.normal(3, 0.1), Estimate.normal(1, 0.01), SCATTER),
-                        "radius-too-large", "reading 1"));
+                bad(
+                        cam(travels().stream()
+                                .map(each -> new CamTravel(each.angle(), each.line() * 15))
+                                .toList()),
+                        "radius-too-large",
+                        "reading 1"),
+                bad(
+                        new CamTorqueBench("cam", sweep(), Estimate.normal(3, 0.1), Estimate.normal(1, 0.01), SCATTER),
+                        "radius-too-large",
+                        "reading 1"));
     }
 
     @ParameterizedTest(name = "{0}: {1}")
@@ -251,7 +345,11 @@ class BadMachinesTest {
     void isSaidAndTheReadingNamed(String code, String named, MachineBench bench) {
         Answer<? extends MachineFound> answer = bench.answer();
         assertThat(answer.remarks())
-                .as("remarks: %s", answer.remarks().stream().map(each -> each.code() + ": " + each.inSi()).toList())
+                .as(
+                        "remarks: %s",
+                        answer.remarks().stream()
+                                .map(each -> each.code() + ": " + each.inSi())
+                                .toList())
                 .anySatisfy(remark -> {
                     assertThat(remark.code()).isEqualTo(code);
                     assertThat(remark.inSi()).contains(named).doesNotEndWith(".");
@@ -264,6 +362,8 @@ class BadMachinesTest {
         assertThat(profile(sweep()).answer().remarks()).isEmpty();
         assertThat(stack(runs(), pulls()).answer().remarks()).isEmpty();
         assertThat(cam(travels()).answer().remarks()).isEmpty();
-        assertThat(lever(lever(), 0.4).answer().remarks()).extracting(Remark::code).containsExactly("mass-not-known");
+        assertThat(lever(lever(), 0.4).answer().remarks())
+                .extracting(Remark::code)
+                .containsExactly("mass-not-known");
     }
 }

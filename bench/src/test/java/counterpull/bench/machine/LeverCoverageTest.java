@@ -20,7 +20,8 @@ class LeverCoverageTest {
 
     private record Plan(int angles, int times, double[] plates, double noise, boolean stated) {
         String words() {
-            return angles + " angles x " + times + ", " + plates.length + " loads, noise " + noise + (stated ? " stated" : "") + ": ";
+            return angles + " angles x " + times + ", " + plates.length + " loads, noise " + noise
+                    + (stated ? " stated" : "") + ": ";
         }
     }
 
@@ -37,7 +38,8 @@ class LeverCoverageTest {
                         double torque = MOMENT * Math.cos(angle + OFFSET)
                                 + plates * 9.80665 * HORN * Math.cos(angle + HORN_OFFSET)
                                 + way.sense() * FRICTION;
-                        readings.add(new LeverReading(way, angle, plates, torque / arm + plan.noise * random.nextGaussian()));
+                        readings.add(new LeverReading(
+                                way, angle, plates, torque / arm + plan.noise * random.nextGaussian()));
                     }
                 }
             }
@@ -52,7 +54,10 @@ class LeverCoverageTest {
         for (double noise : NOISES) {
             Plan plan = new Plan(angles, times, plates, noise, stated);
             for (int trial = 0; trial < Coverage.trials(); trial++) {
-                LeverFound found = read(plan, Coverage.random(plan.words(), trial)).answer().result().orElse(null);
+                LeverFound found = read(plan, Coverage.random(plan.words(), trial))
+                        .answer()
+                        .result()
+                        .orElse(null);
                 if (found == null) {
                     continue;
                 }

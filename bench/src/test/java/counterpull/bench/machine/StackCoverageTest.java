@@ -46,8 +46,7 @@ class StackCoverageTest {
         double tape = 0.002 * plan.noise;
         for (int i = 0; i < 3 && !plan.laid; i++) {
             double rise = 0.2 + 0.1 * i;
-            runs.add(new LineRun(
-                    RATIO * rise + tape * random.nextGaussian(), rise + tape * random.nextGaussian()));
+            runs.add(new LineRun(RATIO * rise + tape * random.nextGaussian(), rise + tape * random.nextGaussian()));
         }
         Noise scale = plan.stated ? new Noise.Stated(plan.noise) : new Noise.FromScatter();
         Noise measured = plan.stated ? new Noise.Stated(tape) : new Noise.FromScatter();

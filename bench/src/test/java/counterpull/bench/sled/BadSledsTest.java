@@ -89,8 +89,7 @@ class BadSledsTest {
                 bad(bench(gauge(34.9, 34.7, 44.8), pulls()), "angles-differ", "angle reading 3"),
                 bad(
                         bench(
-                                new RailGauge(
-                                        List.of(Inclination.turned(30 * DEGREE, 40 * DEGREE)), 0, 0.2 * DEGREE),
+                                new RailGauge(List.of(Inclination.turned(30 * DEGREE, 40 * DEGREE)), 0, 0.2 * DEGREE),
                                 pulls()),
                         "gauge-zero",
                         "angle reading 1"),
@@ -104,9 +103,18 @@ class BadSledsTest {
                 bad(only(pull -> pull.way() == Way.UP), "one-way-only", "pulls up"),
                 bad(bench(good.gauge(), pulls().subList(0, 0)), "one-way-only", "0 pulls up"),
                 bad(only(pull -> pull.plates() == 0), "one-load", "0 kg"),
-                bad(forces(pull -> new Pull(pull.way(), pull.plates() / 50, SLED.pull(pull.way(), pull.plates() / 50)
-                        + (pull.force() - SLED.pull(pull.way(), pull.plates())))), "loads-close", "2 kg"),
-                bad(bench(good.gauge(), List.of(pulls().get(0), pulls().get(3), pulls().get(6))), "too-few-pulls", "pull 3"),
+                bad(
+                        forces(pull -> new Pull(
+                                pull.way(),
+                                pull.plates() / 50,
+                                SLED.pull(pull.way(), pull.plates() / 50)
+                                        + (pull.force() - SLED.pull(pull.way(), pull.plates())))),
+                        "loads-close",
+                        "2 kg"),
+                bad(
+                        bench(good.gauge(), List.of(pulls().get(0), pulls().get(3), pulls().get(6))),
+                        "too-few-pulls",
+                        "pull 3"),
                 bad(one(7, 10), "slip", "pull 8 (up)"),
                 bad(one(4, 0.1), "slip", "pull 5 (down)"),
                 bad(one(2, 1 / 9.80665), "slip", "pull 3 (up)"),
@@ -116,8 +124,7 @@ class BadSledsTest {
                 bad(forces(pull -> times(pull, 1, 10)), "slip-in-all", "1000 kg"),
                 bad(forces(pull -> times(pull, 1 / 4.4482, 1)), "scale-in-pounds", "100 kg"),
                 bad(
-                        forces(pull -> new Pull(
-                                pull.way() == Way.UP ? Way.DOWN : Way.UP, pull.plates(), pull.force())),
+                        forces(pull -> new Pull(pull.way() == Way.UP ? Way.DOWN : Way.UP, pull.plates(), pull.force())),
                         "down-above-up",
                         "pull 1 (down)"),
                 bad(one(3, 1.4), "down-above-up", "pull 4 (down)"),
@@ -135,16 +142,33 @@ class BadSledsTest {
                         "carriage-below-zero",
                         "pull 1"),
                 bad(
-                        new SledBench("sled", good.gauge(), new Riding(1.2, Counterweight.none(), Riding.PlateEnd.UPPER),
-                                pulls(), List.of(), good.scale()),
+                        new SledBench(
+                                "sled",
+                                good.gauge(),
+                                new Riding(1.2, Counterweight.none(), Riding.PlateEnd.UPPER),
+                                pulls(),
+                                List.of(),
+                                good.scale()),
                         "plates-uncertainty",
                         "1.2"),
                 bad(
-                        new SledBench("sled", good.gauge(), good.riding(), pulls(), List.of(new Breakaway(0, 90)), good.scale()),
+                        new SledBench(
+                                "sled",
+                                good.gauge(),
+                                good.riding(),
+                                pulls(),
+                                List.of(new Breakaway(0, 90)),
+                                good.scale()),
                         "breakaway-below-sliding",
                         "breakaway reading 1"),
                 bad(
-                        new SledBench("sled", good.gauge(), good.riding(), pulls(), List.of(new Breakaway(0, -3)), good.scale()),
+                        new SledBench(
+                                "sled",
+                                good.gauge(),
+                                good.riding(),
+                                pulls(),
+                                List.of(new Breakaway(0, -3)),
+                                good.scale()),
                         "force-below-zero",
                         "breakaway reading 1"),
                 bad(
@@ -154,13 +178,18 @@ class BadSledsTest {
                 bad(one(9, 1.05), "stands-apart", "pull 10 (down)"),
                 bad(
                         forces(pull -> new Pull(
-                                pull.way(), pull.plates(), SLED.weight(pull.plates()) + pull.way().sense()
-                                        * (pull.plates() == 0 ? 30 : 25)
-                                + (pull.force() - SLED.pull(pull.way(), pull.plates())))),
+                                pull.way(),
+                                pull.plates(),
+                                SLED.weight(pull.plates())
+                                        + pull.way().sense() * (pull.plates() == 0 ? 30 : 25)
+                                        + (pull.force() - SLED.pull(pull.way(), pull.plates())))),
                         "friction-at-zero",
                         "grows with load"),
                 bad(
-                        forces(pull -> new Pull(pull.way(), pull.plates(), pull.force() + pull.way().sense() * 120)),
+                        forces(pull -> new Pull(
+                                pull.way(),
+                                pull.plates(),
+                                pull.force() + pull.way().sense() * 120)),
                         "friction-large",
                         "0 kg"));
     }
@@ -190,6 +219,8 @@ class BadSledsTest {
         pulls.set(2, new Pull(Way.UP, -4, 100));
         Answer<SledFound> answer = bench(gauge(134), pulls).answer();
         assertThat(answer.result()).isEmpty();
-        assertThat(answer.remarks()).extracting(Remark::code).contains("angle-past-upright", "not-a-number", "plates-impossible");
+        assertThat(answer.remarks())
+                .extracting(Remark::code)
+                .contains("angle-past-upright", "not-a-number", "plates-impossible");
     }
 }

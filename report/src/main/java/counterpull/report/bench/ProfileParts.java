@@ -118,7 +118,8 @@ final class ProfileParts implements MachineParts {
         friction.curve(Ink.FRICTION, Stroke.ASKED, "friction", found::half);
         return List.of(
                 new BenchSection.Captioned(
-                        new Chart("What it asks for, up and down", measure, range, curves.layers(), OptionalInt.empty()),
+                        new Chart(
+                                "What it asks for, up and down", measure, range, curves.layers(), OptionalInt.empty()),
                         "Circles: slowly up. Squares: slowly let back. Each curve's light edges hold it 95 times in 100 at each position; half"
                                 + " their distance is friction."),
                 new BenchSection.Captioned(

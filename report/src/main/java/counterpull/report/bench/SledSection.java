@@ -207,7 +207,8 @@ final class SledSection {
 
     private static void halves(SledFound found, BenchCurves friction) {
         List<Pull> pulls = found.bench().pulls();
-        double[] loads = pulls.stream().mapToDouble(Pull::plates).distinct().sorted().toArray();
+        double[] loads =
+                pulls.stream().mapToDouble(Pull::plates).distinct().sorted().toArray();
         double[] half = new double[loads.length];
         for (int i = 0; i < loads.length; i++) {
             double load = loads[i];

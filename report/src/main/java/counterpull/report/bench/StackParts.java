@@ -145,10 +145,14 @@ final class StackParts implements MachineParts {
 
     private BenchSection.Captioned errors(double high) {
         double[] printed = found.pins().stream().mapToDouble(PinFound::printed).toArray();
-        List<Estimate> errors = found.pins().stream().map(pin -> pin.error().orElseThrow()).toList();
-        Series low = new Series(printed, errors.stream().mapToDouble(Estimate::low).toArray());
-        Series top = new Series(printed, errors.stream().mapToDouble(Estimate::high).toArray());
-        Series value = new Series(printed, errors.stream().mapToDouble(Estimate::value).toArray());
+        List<Estimate> errors =
+                found.pins().stream().map(pin -> pin.error().orElseThrow()).toList();
+        Series low =
+                new Series(printed, errors.stream().mapToDouble(Estimate::low).toArray());
+        Series top =
+                new Series(printed, errors.stream().mapToDouble(Estimate::high).toArray());
+        Series value =
+                new Series(printed, errors.stream().mapToDouble(Estimate::value).toArray());
         return new BenchSection.Captioned(
                 new Chart(
                         "What each pin is off by",
