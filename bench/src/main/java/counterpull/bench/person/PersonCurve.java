@@ -14,12 +14,13 @@ public final class PersonCurve {
      * The curve.
      *
      * @param published average for this person
-     * @param tests of one action of one limb, floors among them, in any order
+     * @param tests of one action of one limb on one day, floors among them, in any order
      * @param others what else is known as tests, from repetitions
      */
     public static BentCurve of(Prior published, List<StrengthResult> tests, List<IsometricTest> others) {
         List<IsometricTest> all = new ArrayList<>(others);
-        tests.forEach(test -> all.addAll(test.tests()));
+        int reached = StrengthResult.reached(tests);
+        tests.forEach(test -> all.addAll(test.tests(reached)));
         return BentCurve.of(published, all);
     }
 }

@@ -129,14 +129,15 @@ final class PersonText {
         List<String> lines = new ArrayList<>();
         for (Curve curve : findings.curves()) {
             if (curve.side() == side) {
-                curve.tests().forEach(result -> lines.addAll(lines(curve.action(), result)));
+                int reached = StrengthResult.reached(curve.tests());
+                curve.tests().forEach(result -> lines.addAll(lines(curve.action(), result, reached)));
             }
         }
         return lines;
     }
 
-    private static List<String> lines(Action action, StrengthResult result) {
-        return result.tests().stream().map(test -> line(action, test, result)).toList();
+    private static List<String> lines(Action action, StrengthResult result, int reached) {
+        return result.tests(reached).stream().map(test -> line(action, test, result)).toList();
     }
 
     private static String line(Action action, IsometricTest test, StrengthResult result) {
