@@ -123,11 +123,12 @@ final class Afterwards {
     private void bend() {
         boolean alone = result.laws().stream().noneMatch(each -> each.family() != Family.LINEAR && each.usable());
         if (result.chosen() == Family.LINEAR && alone) {
-            remarks.add(Remark.doubts("bend-not-seen", "so few as ")
-                    .then(sample.size(), Kind.COUNT)
-                    .then(
-                            " readings do not show the bend of its curve: a straight line stands in, rubber pulls more than that at short"
-                                    + " lengths, by half and more, and the band does not hold it; read two lengths more"));
+            remarks.add(
+                    Remark.doubts("bend-not-seen", "so few as ")
+                            .then(sample.size(), Kind.COUNT)
+                            .then(
+                                    " readings do not show the bend of its curve: a straight line stands in, rubber pulls more than that at short"
+                                            + " lengths, by half and more, and the band does not hold it; read two lengths more"));
         }
     }
 

@@ -137,7 +137,9 @@ final class PersonText {
     }
 
     private static List<String> lines(Action action, StrengthResult result, int reached) {
-        return result.tests(reached).stream().map(test -> line(action, test, result)).toList();
+        return result.tests(reached).stream()
+                .map(test -> line(action, test, result))
+                .toList();
     }
 
     private static String line(Action action, IsometricTest test, StrengthResult result) {

@@ -42,7 +42,9 @@ final class SureSection implements Section {
     /** The same for any other exercise. */
     static void write(Paper paper, ExerciseFindings findings) {
         paper.html().open("section").put("h2", "How sure that is");
-        write(paper, () -> sure(findings.scenario().doubts(), findings.scenario().looked()));
+        write(
+                paper,
+                () -> sure(findings.scenario().doubts(), findings.scenario().looked()));
         paper.html().close().line();
     }
 
