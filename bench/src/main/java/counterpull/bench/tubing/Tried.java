@@ -17,10 +17,10 @@ record Tried(Candidate candidate, Optional<CurveFit> curve, LawOf law) {
     }
 
     /**
-     * Readings that must be left over beside numbers, scatter and one: with fewer the last term of AICc, 2K(K + 1) over them, is larger than
-     * any misfit, and a straight line would win over a bent law that leaves a twentieth of what it does.
+     * Readings that must be left over beside a law's own numbers, scatter and one: with fewer the last term of AICc, 2K(K + 1) over them, is
+     * larger than any misfit, and a straight line would win over a bent law that leaves a twentieth of what it does.
      */
-    private static final double SPARE = 1.5;
+    private static final int SPARE = 2;
 
     private static List<Shape> shapes(double longest) {
         return List.of(
@@ -64,12 +64,20 @@ record Tried(Candidate candidate, Optional<CurveFit> curve, LawOf law) {
             List<Double> residuals = residuals(sample, length -> fit.at(length));
             OptionalDouble crossed = finite(sample.size() > shape.parameters() ? fit.crossValidation() : Double.NaN);
             Candidate.Score score = new Candidate.Score(
-                    aicc(sample, residuals, fit.naturalGap(), fit.numbers()), crossed, fit.numbers());
+                    spare(sample, shape) < SPARE
+                            ? OptionalDouble.empty()
+                            : aicc(sample, residuals, fit.naturalGap(), fit.numbers()),
+                    crossed,
+                    fit.numbers());
             Candidate candidate = new Candidate(shape.family(), shape.constants(fit, area), residuals, score, "");
             return new Tried(candidate, Optional.of(fit), square -> law);
         } catch (Refusal refused) {
             return none(shape.family(), refused.getMessage());
         }
+    }
+
+    private static int spare(Sample sample, Shape shape) {
+        return sample.size() - shape.parameters() - (sample.stated() ? 0 : 1) - 1;
     }
 
     private static Tried smooth(Sample sample, ClosedFit base) {
@@ -111,7 +119,7 @@ record Tried(Candidate candidate, Optional<CurveFit> curve, LawOf law) {
             squares += each * each;
         }
         double k = numbers + (sample.stated() ? 0 : 1);
-        if (!(n - k - 1 > SPARE)) {
+        if (!(n - k - 1 > 0.5)) {
             return OptionalDouble.empty();
         }
         double least = 1e-9 * sample.forces[n - 1];
