@@ -3,6 +3,7 @@ package counterpull.bench.sled;
 import counterpull.bench.Answer;
 import counterpull.bench.Budget;
 import counterpull.bench.Estimate;
+import counterpull.bench.Kind;
 import counterpull.bench.Remark;
 import counterpull.bench.Way;
 import counterpull.bench.fit.Fit;
@@ -41,9 +42,22 @@ final class SledEstimator {
         try {
             return checked(found(), remarks);
         } catch (Refusal refusal) {
-            remarks.add(Remark.refuses(refusal.fault().code(), refusal.getMessage()));
+            remarks.add(unsettled(refusal));
             return Answer.refused(remarks);
         }
+    }
+
+    /** Where no law fits, what the plates did is said beside what they should have done. */
+    private Remark unsettled(Refusal refusal) {
+        Optional<LoadCheck> check = loadCheck();
+        if (check.isEmpty()) {
+            return Remark.refuses(refusal.fault().code(), refusal.getMessage());
+        }
+        return Remark.refuses("plates-not-felt", "from pull 1 on, ten added kilograms change the pull by ")
+                .then(10 * check.get().found().value(), Kind.FORCE)
+                .then(", and by the gauge they should add ")
+                .then(10 * check.get().expected().value(), Kind.FORCE)
+                .then(": were the plates on that are written there, and is the rail's angle right?");
     }
 
     private static Answer<SledFound> checked(SledFound found, List<Remark> remarks) {

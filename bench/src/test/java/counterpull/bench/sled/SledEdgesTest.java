@@ -106,4 +106,24 @@ class SledEdgesTest {
         }
         assertThat(refused).as("of 200; at two standard deviations it was 5").isLessThanOrEqualTo(2);
     }
+
+    /** Two hundred newtons or so whatever is on. */
+    @Test
+    void platesThatWereNeverOnAreAskedFor() {
+        double[] loads = {20, 40, 20, 20, 0, 40, 0, 20, 40, 20};
+        double[] forces = {190, 200, 210, 210, 210, 190, 200, 190, 190, 210};
+        String ways = "DUDDDUUDDD";
+        List<Pull> pulls = new ArrayList<>();
+        for (int i = 0; i < loads.length; i++) {
+            pulls.add(new Pull(ways.charAt(i) == 'U' ? Way.UP : Way.DOWN, loads[i], forces[i]));
+        }
+        RailGauge thirty = new RailGauge(List.of(Inclination.once(Math.toRadians(30))), 0.01, 0.01);
+        assertThat(answer(thirty, pulls, List.of()).remarks())
+                .filteredOn(Remark::refuses)
+                .singleElement()
+                .satisfies(remark -> {
+                    assertThat(remark.code()).isEqualTo("plates-not-felt");
+                    assertThat(remark.inSi()).contains("49.033 N", "were the plates on");
+                });
+    }
 }
