@@ -25,6 +25,11 @@ public final class Budget {
         return new Budget(value, List.of());
     }
 
+    /** Contributions alone, of a value that is told elsewhere. */
+    public static Budget none() {
+        return of(0);
+    }
+
     /** The same with a contribution whose standard deviation is known. */
     public Budget with(double sd) {
         return with(sd, Double.POSITIVE_INFINITY);
@@ -42,6 +47,13 @@ public final class Budget {
         return new Budget(value + exact, parts);
     }
 
+    /** The same with the contributions to another value, all independent. */
+    public Budget and(Budget other) {
+        List<Part> more = new ArrayList<>(parts);
+        more.addAll(other.parts);
+        return new Budget(value, more);
+    }
+
     /** Combined standard uncertainty. */
     public double standardError() {
         double sum = 0;
@@ -54,6 +66,9 @@ public final class Budget {
     /** Effective degrees of freedom; infinite where every contribution is known. */
     public double degreesOfFreedom() {
         double all = standardError();
+        if (all == 0) {
+            return Double.POSITIVE_INFINITY;
+        }
         double sum = 0;
         for (Part part : parts) {
             sum += Math.pow(part.sd / all, 4) / part.degreesOfFreedom;

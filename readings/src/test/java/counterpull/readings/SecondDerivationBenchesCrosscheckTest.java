@@ -146,7 +146,7 @@ class SecondDerivationBenchesCrosscheckTest {
                     + (tested.date().toString().equals(latest) ? "" : " before");
             put(name, what, result.log().value());
             put(name, what + " weight", result.efforts().limbWeight());
-            put(name, what + " error", result.log().budget().sd());
+            put(name, what + " error", result.log().budget().standardError());
         }
         comparison(name, "knee left over right", person.comparisons().sides().get(0));
         comparison(name, "hip left over right", person.comparisons().sides().get(1));
@@ -161,7 +161,7 @@ class SecondDerivationBenchesCrosscheckTest {
     private void comparison(String name, String what, PersonFindings.Beside beside) {
         Comparison comparison = beside.comparison();
         put(name, what, comparison.ratio());
-        put(name, what + " error", comparison.budget().sd());
+        put(name, what + " error", comparison.budget().standardError());
     }
 
     private void range(String name, RangeResult range, String when) {

@@ -1,6 +1,7 @@
 package counterpull.bench.person;
 
 import counterpull.bench.Answer;
+import counterpull.bench.Budget;
 import counterpull.bench.Kind;
 import counterpull.bench.Remark;
 import counterpull.engine.strength.Prior;

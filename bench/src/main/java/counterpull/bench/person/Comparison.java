@@ -1,5 +1,6 @@
 package counterpull.bench.person;
 
+import counterpull.bench.Budget;
 import counterpull.bench.Estimate;
 import counterpull.bench.Student;
 
@@ -23,11 +24,15 @@ public record Comparison(double ratio, Budget budget, How how) {
     public Estimate percent() {
         double factor = Math.exp(half());
         return new Estimate(
-                ratio - 1, ratio * budget.sd(), ratio / factor - 1, ratio * factor - 1, Estimate.Standing.FREE);
+                ratio - 1,
+                ratio * budget.standardError(),
+                ratio / factor - 1,
+                ratio * factor - 1,
+                Estimate.Standing.FREE);
     }
 
     private double half() {
-        return Student.twoSided95(budget.degreesOfFreedom()) * budget.sd();
+        return Student.twoSided95(budget.degreesOfFreedom()) * budget.standardError();
     }
 
     /** Whether it is beyond what measuring alone makes of no difference, 95 times in 100. */

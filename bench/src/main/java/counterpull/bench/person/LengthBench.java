@@ -1,6 +1,7 @@
 package counterpull.bench.person;
 
 import counterpull.bench.Answer;
+import counterpull.bench.Budget;
 import counterpull.bench.Estimate;
 import counterpull.bench.Kind;
 import counterpull.bench.Remark;
@@ -42,9 +43,10 @@ public record LengthBench(String words, List<Double> readings, OptionalDouble us
         }
         Scatter scatter = Scatter.of(readings);
         Budget budget = Budget.none().with(LANDMARKS * scatter.mean());
-        budget = scatter.repeated() ? budget.with(scatter) : budget.with(ONCE);
+        budget = scatter.repeated() ? scatter.into(budget) : budget.with(ONCE);
         return Answer.of(
-                Estimate.student(scatter.mean(), budget.sd(), budget.degreesOfFreedom()), doubts(scatter.mean()));
+                Estimate.student(scatter.mean(), budget.standardError(), budget.degreesOfFreedom()),
+                doubts(scatter.mean()));
     }
 
     /** Technical error of measurement of pairs, √(Σd²/2N), in the readings' unit (Dahlberg; Ulijaszek and Kerr 1999). */

@@ -1,5 +1,6 @@
 package counterpull.bench.person;
 
+import counterpull.bench.Budget;
 import counterpull.bench.Estimate;
 import counterpull.bench.Student;
 
@@ -13,12 +14,13 @@ import counterpull.bench.Student;
 public record LogEstimate(double value, Budget budget) {
     /** Natural logarithm of the factor that the 95 % interval reaches to each side. */
     public double half() {
-        return Student.twoSided95(budget.degreesOfFreedom()) * budget.sd();
+        return Student.twoSided95(budget.degreesOfFreedom()) * budget.standardError();
     }
 
     /** The number with its standard error and interval. */
     public Estimate estimate() {
         double factor = Math.exp(half());
-        return new Estimate(value, value * budget.sd(), value / factor, value * factor, Estimate.Standing.FREE);
+        return new Estimate(
+                value, value * budget.standardError(), value / factor, value * factor, Estimate.Standing.FREE);
     }
 }

@@ -1,6 +1,7 @@
 package counterpull.bench.person;
 
 import counterpull.bench.Answer;
+import counterpull.bench.Budget;
 import counterpull.bench.Estimate;
 import counterpull.bench.Kind;
 import counterpull.bench.Remark;
@@ -90,9 +91,10 @@ public record RangeBench(Which which, AngleGauge with, List<Double> readings) {
         }
         Scatter scatter = Scatter.of(readings);
         double between = with.sd(which.joint, which.end);
-        Budget budget = Budget.none().with(between).with(scatter);
-        Estimate angle = Estimate.student(scatter.mean(), budget.sd(), budget.degreesOfFreedom());
-        return Answer.of(new RangeResult(this, angle, scatter, Detectable.change(budget.sd())), notes(scatter));
+        Budget budget = scatter.into(Budget.none().with(between));
+        Estimate angle = Estimate.student(scatter.mean(), budget.standardError(), budget.degreesOfFreedom());
+        return Answer.of(
+                new RangeResult(this, angle, scatter, Detectable.change(budget.standardError())), notes(scatter));
     }
 
     private String reading(int index) {

@@ -1,5 +1,6 @@
 package counterpull.bench.person;
 
+import counterpull.bench.Budget;
 import java.util.List;
 
 /**
@@ -36,6 +37,11 @@ public record Scatter(int count, double mean, double sd) {
     /** Of the mean; 0 where nothing was repeated, since then it is in what the instrument is known to do. */
     public double standardErrorOfMean() {
         return repeated() ? sd / Math.sqrt(count) : 0;
+    }
+
+    /** A budget with the mean's own uncertainty in it; as it was where nothing was repeated. */
+    Budget into(Budget budget) {
+        return repeated() ? budget.with(standardErrorOfMean(), count - 1) : budget;
     }
 
     /** Of readings that are logarithms: the coefficient of variation of what they are logarithms of (Bland and Altman 1996; from memory). */

@@ -1,6 +1,7 @@
 package counterpull.bench.person;
 
 import counterpull.bench.Answer;
+import counterpull.bench.Budget;
 import counterpull.bench.Remark;
 import counterpull.engine.body.Action;
 import counterpull.engine.body.Anthropometry;
@@ -110,7 +111,7 @@ public record StrengthBench(Subject subject, List<Effort> efforts, Setting setti
                 .with(way.betweenDays(subject.action))
                 .with(setting.pad.relativeSd())
                 .with(weightSd / torque);
-        return scatter.repeated() ? budget.with(scatter) : budget.with(way.withinSession());
+        return scatter.repeated() ? scatter.into(budget) : budget.with(way.withinSession());
     }
 
     private List<IsometricTest> tests(LogEstimate torque, Scatter reached, double highestStopped, double weightSd) {
@@ -118,10 +119,10 @@ public record StrengthBench(Subject subject, List<Effort> efforts, Setting setti
         boolean floorOnly = reached.count() == 0;
         if (!floorOnly) {
             tests.add(new IsometricTest(
-                    subject.angle, torque.value(), atMostAll(torque.budget().sd())));
+                    subject.angle, torque.value(), atMostAll(torque.budget().standardError())));
         }
         if (floorOnly || highestStopped > torque.value()) {
-            double sd = budget(highestStopped, weightSd, reached.single()).sd();
+            double sd = budget(highestStopped, weightSd, reached.single()).standardError();
             tests.add(IsometricTest.atLeast(subject.angle, highestStopped, atMostAll(sd)));
         }
         return tests;

@@ -14,7 +14,7 @@ final class SmoothLaw {
 
     private SmoothLaw() {}
 
-    static BenchCurve of(SmoothFit fit, Sample sample) {
+    static BenchCurve of(RisingFit fit, Sample sample) {
         double natural = fit.natural().value();
         double[] lengths = lengths(natural, sample);
         double[] forces = new double[lengths.length];

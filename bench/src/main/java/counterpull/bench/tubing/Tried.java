@@ -85,7 +85,7 @@ record Tried(Candidate candidate, Optional<CurveFit> curve, LawOf law) {
             return none(Family.SMOOTH, "no law at all follows these readings");
         }
         try {
-            SmoothFit fit = new SmoothFit(sample, base);
+            RisingFit fit = new RisingFit(sample, base);
             List<Double> residuals = residuals(sample, fit::mean);
             Candidate.Score score = new Candidate.Score(
                     aicc(sample, residuals, fit.naturalGap(), fit.numbers()),

@@ -3,6 +3,7 @@ package counterpull.bench.person;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import counterpull.bench.Budget;
 import counterpull.engine.body.Action;
 import counterpull.engine.strength.Tester;
 import counterpull.engine.validation.Published;
@@ -89,7 +90,7 @@ class PersonValidationTest {
         row("combined standard uncertainty of three", "%")
                 .source("JCGM 100:2008, G.4.1; from memory, the arithmetic exact")
                 .value(1.03)
-                .ours(budget.sd())
+                .ours(budget.standardError())
                 .within(0.005, "printed to two decimals");
         row("effective degrees of freedom of three", "")
                 .source("JCGM 100:2008, G.4.1; from memory, the arithmetic exact")

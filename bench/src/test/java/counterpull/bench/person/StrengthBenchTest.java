@@ -49,7 +49,7 @@ class StrengthBenchTest {
         assertThat(result.efforts().reached().count()).isEqualTo(3);
         assertThat(result.tests()).as("a stopped effort below it says nothing").hasSize(1);
         double scatter = result.efforts().reached().sd() / Math.sqrt(3);
-        assertThat(result.log().budget().sd())
+        assertThat(result.log().budget().standardError())
                 .as("scatter, 8 % between days, 1 cm of 34")
                 .isCloseTo(Math.sqrt(scatter * scatter + 0.08 * 0.08 + Math.pow(0.01 / 0.34, 2)), within(1e-9));
     }

@@ -162,7 +162,7 @@ class TubingCoverageTest {
                         for (int trial = 0; trial < TRIALS / 4; trial++) {
                             Sample sample = sample(cell, chance);
                             ClosedFit base = ClosedFit.of(new TwoConstantShape(), sample, noise);
-                            CurveFit fit = new SmoothFit(sample, base);
+                            CurveFit fit = new RisingFit(sample, base);
                             for (int i = 1; i <= 10; i++) {
                                 double stretch = 1 + (known.reach - 1) * i / 10;
                                 coverage.add("force", fit.force(NATURAL * stretch), known.truth.tension(stretch));

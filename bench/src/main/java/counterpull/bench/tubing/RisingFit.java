@@ -16,7 +16,7 @@ import java.util.function.ToDoubleFunction;
  * <p>Source: Rasmussen CE and Williams CKI 2006, Gaussian Processes for Machine Learning, sections 2.7 and 4.2 (from memory). The freely
  * taken functions and the averaging over strengths are ours.
  */
-final class SmoothFit implements CurveFit {
+final class RisingFit implements CurveFit {
     private static final int FEWEST = 5;
     private static final int STRENGTHS = 9;
     private static final double WEAKEST = 0.5;
@@ -36,7 +36,7 @@ final class SmoothFit implements CurveFit {
     private final double[] noises = new double[STRENGTHS];
     private double noise;
 
-    SmoothFit(Sample sample, ClosedFit base) {
+    RisingFit(Sample sample, ClosedFit base) {
         enough(sample);
         this.sample = sample;
         this.base = base;
