@@ -9,6 +9,7 @@ import counterpull.scenario.read.FormatLine;
 import counterpull.scenario.tree.Node.MapNode;
 import counterpull.scenario.tree.Source;
 import counterpull.scenario.tree.TreeReader;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -30,21 +31,30 @@ public final class ReadingsReader {
      */
     public record Result(Optional<Readings> readings, Problems problems) {}
 
-    /** Reads one file, YAML or JSON. */
+    /** Reads one file, YAML or JSON; what comes due is judged on the day that the file names, or else on the day of its readings. */
     public static Result read(Source source) {
+        return read(source, SubjectKinds.ALL);
+    }
+
+    /** The same where what comes due is judged on a day given from outside, unless the file names one. */
+    public static Result read(Source source, LocalDate today) {
+        return read(source, SubjectKinds.judged(Optional.of(today)));
+    }
+
+    private static Result read(Source source, List<SubjectKind> kinds) {
         Problems problems = new Problems();
         Optional<MapNode> file = TreeReader.read(source, problems);
         file.ifPresent(found -> FormatLine.check(found, FORMAT, problems));
         // the keys of another format would all count as unknown
         Optional<Readings> readings =
-                problems.isEmpty() ? file.map(found -> readings(found, problems)) : Optional.empty();
+                problems.isEmpty() ? file.map(found -> readings(found, kinds, problems)) : Optional.empty();
         return new Result(problems.isEmpty() ? readings : Optional.empty(), problems);
     }
 
-    private static Readings readings(MapNode file, Problems problems) {
+    private static Readings readings(MapNode file, List<SubjectKind> kinds, Problems problems) {
         Fields top = Fields.open(file, shape(), problems);
         List<Subject> subjects = new ArrayList<>();
-        for (SubjectKind kind : SubjectKinds.ALL) {
+        for (SubjectKind kind : kinds) {
             for (Fields fields : top.optionalGroups(kind.key(), kind.shape(), ANY)) {
                 kind.read(fields).ifPresent(subjects::add);
             }

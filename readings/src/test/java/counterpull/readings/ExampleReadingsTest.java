@@ -2,6 +2,7 @@ package counterpull.readings;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import counterpull.readings.rubber.RubberSubject;
 import counterpull.scenario.tree.Source;
 import java.io.IOException;
 import java.io.InputStream;
@@ -9,6 +10,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -38,6 +40,26 @@ class ExampleReadingsTest {
         assertThat(subjects)
                 .allSatisfy(subject ->
                         assertThat(subject.forScenario()).as(subject.name()).isNotBlank());
+    }
+
+    /** A record without a day of its own is judged on the day given from outside, else on the day of its readings. */
+    @Test
+    void whatComesDueIsJudgedToday() {
+        String undated = example().replaceAll("(?m)^ +today:.*\n", "");
+        assertThat(due(ReadingsReader.read(Source.of("example.yaml", undated))))
+                .isEqualTo(LocalDate.parse("2026-11-20"));
+        assertThat(due(ReadingsReader.read(Source.of("example.yaml", undated), LocalDate.parse("2027-06-01"))))
+                .isEqualTo(LocalDate.parse("2027-06-01"));
+        assertThat(due(ReadingsReader.read(Source.of("example.yaml", example()), LocalDate.parse("2027-06-01"))))
+                .isEqualTo(LocalDate.parse("2026-11-25"));
+    }
+
+    private static LocalDate due(ReadingsReader.Result result) {
+        return result.readings().orElseThrow().subjects().stream()
+                .filter(RubberSubject.class::isInstance)
+                .map(subject -> ((RubberSubject) subject).life().orElseThrow().day())
+                .findFirst()
+                .orElseThrow();
     }
 
     /** Keys stand in the readers' sources as the words of their shapes: each is found in the example. */

@@ -70,7 +70,7 @@ final class BenchCommand implements Callable<Integer> {
     }
 
     static Readings read(Path file) {
-        ReadingsReader.Result result = ReadingsReader.read(Source.of(file));
+        ReadingsReader.Result result = ReadingsReader.read(Source.of(file), LocalDate.now());
         return result.readings()
                 .orElseThrow(() -> new BadInput(result.problems().lines()));
     }

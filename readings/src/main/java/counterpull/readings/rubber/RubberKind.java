@@ -58,6 +58,13 @@ public final class RubberKind implements SubjectKind {
     private static final Span STRETCHES = new Span(0, 1_000_000);
     private static final Choices<Preparation> BEFORE = Choices.of(Preparation::words, Preparation.values());
 
+    private final Optional<LocalDate> day;
+
+    /** Pieces whose record is judged on that day unless the file names one; without a day, on that of the readings. */
+    public RubberKind(Optional<LocalDate> day) {
+        this.day = day;
+    }
+
     @Override
     public String key() {
         return "rubber";
@@ -85,7 +92,7 @@ public final class RubberKind implements SubjectKind {
                 pulls(fields.optionalGroups("first stretch", Shapes.READING, READINGS)));
         Instruments instruments = new Instruments(
                 fields.optional("scale sure to", SURE_FORCE), fields.optional("tape sure to", SURE_LENGTH));
-        Optional<LifeLines> lines = fields.optionalGroup("record", RECORD).flatMap(RubberKind::lines);
+        Optional<LifeLines> lines = fields.optionalGroup("record", RECORD).flatMap(this::lines);
         Optional<TapeReadings> then =
                 after.isEmpty() ? Optional.empty() : Optional.of(new TapeReadings(after, OptionalDouble.empty()));
         return fields.built(() -> RubberSubject.of(new TubingBench(piece, natural, pulls, instruments, then), lines));
@@ -107,9 +114,9 @@ public final class RubberKind implements SubjectKind {
                 .toList();
     }
 
-    private static Optional<LifeLines> lines(Fields fields) {
+    private Optional<LifeLines> lines(Fields fields) {
         LocalDate tested = date(fields, "tested on");
-        LocalDate today = fields.has("today") ? date(fields, "today") : tested;
+        LocalDate today = fields.has("today") ? date(fields, "today") : day.orElse(tested);
         OptionalDouble compared = fields.optional("compare at", LENGTH);
         int stretches = fields.optionalCount("stretches", STRETCHES).orElse(0);
         List<LifeLines.Earlier> before = new ArrayList<>();
