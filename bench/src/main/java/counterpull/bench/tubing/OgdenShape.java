@@ -31,7 +31,7 @@ record OgdenShape(int terms, double reference) implements Shape {
     /** Two terms or more through as few readings as they have numbers had too narrow bands: one more. */
     @Override
     public int fewest(boolean stated) {
-        return parameters() + (stated ? terms > 1 ? 1 : 0 : 2);
+        return terms == 1 ? stated ? 5 : 6 : parameters() + (stated ? 1 : 2);
     }
 
     @Override
