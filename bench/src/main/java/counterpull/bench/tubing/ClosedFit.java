@@ -233,6 +233,8 @@ final class ClosedFit implements CurveFit {
             }
             before = rival;
         }
+        low = own.value() - shape.wider() * (own.value() - low);
+        high = own.value() + shape.wider() * (high - own.value());
         double error = Math.max(own.standardError(), (high - low) / (2 * quantile));
         return new Estimate(own.value(), error, low, high, own.standing());
     }

@@ -31,7 +31,16 @@ record OgdenShape(int terms, double reference) implements Shape {
     /** Two terms or more through as few readings as they have numbers had too narrow bands: one more. */
     @Override
     public int fewest(boolean stated) {
-        return terms == 1 ? stated ? 5 : 6 : parameters() + (stated ? 1 : 2);
+        return terms == 1 ? stated ? 5 : 6 : parameters() + (stated ? 1 : 6);
+    }
+
+    /**
+     * The one exponent bends the likelihood: where readings are few and rough, intervals hold a little less than they say (92.5 % instead of
+     * 95 %). Ours, from simulated benches.
+     */
+    @Override
+    public double wider() {
+        return terms == 1 ? 1.04 : 1;
     }
 
     @Override

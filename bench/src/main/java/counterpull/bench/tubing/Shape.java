@@ -16,6 +16,11 @@ sealed interface Shape permits LinearShape, TwoConstantShape, OgdenShape {
 
     double force(double[] at, double stretch);
 
+    /** How many times as wide its intervals must be as the usual formula makes them, to hold what they say. */
+    default double wider() {
+        return 1;
+    }
+
     /**
      * Readings that it takes: as many as its own numbers where the scale's noise is stated; where it must be seen in the scatter two more,
      * since the natural length is a number too.
