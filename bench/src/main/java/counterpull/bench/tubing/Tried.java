@@ -58,6 +58,11 @@ record Tried(Candidate candidate, Optional<CurveFit> curve, LawOf law) {
         if (sample.size() < least) {
             return none(shape.family(), "it takes " + least + " readings or more");
         }
+        return fitted(shape, sample, area, noise);
+    }
+
+    /** The law laid through the readings, however few they are for its intervals. */
+    static Tried fitted(Shape shape, Sample sample, Area area, double noise) {
         try {
             ClosedFit fit = ClosedFit.of(shape, sample, noise);
             ElasticLaw law = shape.law(fit.fit.parameters(), area.squareMetres());
@@ -83,6 +88,11 @@ record Tried(Candidate candidate, Optional<CurveFit> curve, LawOf law) {
     private static Tried smooth(Sample sample, ClosedFit base) {
         if (base == null) {
             return none(Family.SMOOTH, "no law at all follows these readings");
+        }
+        if (!sample.stated()) {
+            return none(
+                    Family.SMOOTH,
+                    "beside a smooth curve scatter cannot be told from a bend: state the scale's accuracy");
         }
         try {
             RisingFit fit = new RisingFit(sample, base);

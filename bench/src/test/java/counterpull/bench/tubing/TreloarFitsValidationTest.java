@@ -45,6 +45,17 @@ class TreloarFitsValidationTest {
                 .orElseThrow();
     }
 
+    /** The least squares of the table, also where it has too few rows for intervals that hold what they say. */
+    private static Candidate leastSquares(double longest, Family family) {
+        Candidate tried = law(longest, family);
+        if (family != Family.OGDEN_2 || tried.refused().isEmpty()) {
+            return tried;
+        }
+        Sample sample = sample(longest);
+        return Tried.fitted(new OgdenShape(2, sample.last()), sample, STRESS, 0.005)
+                .candidate();
+    }
+
     @ParameterizedTest
     @CsvSource({
         "2.5, LINEAR, .530405, 0, 0, 0, .074079, -35.24",
@@ -60,7 +71,7 @@ class TreloarFitsValidationTest {
     })
     void leastSquaresOfTheTable(
             double longest, Family family, double a, double b, double c, double d, double rms, double aicc) {
-        Candidate law = law(longest, family);
+        Candidate law = leastSquares(longest, family);
         assertThat(law.refused()).isEmpty();
         double[] published = {a, b, c, d};
         String where = " of " + family.words() + ", stretch to " + longest;
