@@ -35,12 +35,12 @@ record OgdenShape(int terms, double reference) implements Shape {
     }
 
     /**
-     * The one exponent bends the likelihood: where readings are few and rough, intervals hold a little less than they say (92.5 % instead of
-     * 95 %). Ours, from simulated benches.
+     * One exponent bends the likelihood: where readings are few and rough, intervals hold a little less than they say (92.5 % instead of 95 %).
+     * Three terms meet their limits, and intervals that stretch to the value there hold a little more (97.3 %). Ours, from simulated benches.
      */
     @Override
     public double wider() {
-        return terms == 1 ? 1.04 : 1;
+        return terms == 1 ? 1.04 : terms == 3 ? 0.98 : 1;
     }
 
     @Override

@@ -57,7 +57,7 @@ class RubberSectionTest {
         BenchSection piece = demo(Units.METRIC).get(1);
         assertThat(piece.tables().get(0).rows()).isEqualTo(6);
         assertThat(piece.sentences())
-                .anyMatch(each -> each.contains("Ogden, 3 terms: it takes 8 readings or more"))
+                .anyMatch(each -> each.contains("Ogden, 3 terms: it takes 12 readings or more"))
                 .anyMatch(each -> each.contains("2 strands together"));
     }
 
