@@ -17,7 +17,7 @@ final class BlockText {
     /** Without the keys that say nothing was measured. */
     static String item(ObjectNode node) {
         StringBuilder out = new StringBuilder();
-        Iterator<Map.Entry<String, JsonNode>> fields = node.fields();
+        Iterator<Map.Entry<String, JsonNode>> fields = node.properties().iterator();
         while (fields.hasNext()) {
             Map.Entry<String, JsonNode> field = fields.next();
             boolean nothing = field.getKey().equals("mass") || field.getKey().equals("hardware");
@@ -35,7 +35,7 @@ final class BlockText {
             node.forEach(
                     item -> out.append(indent).append("- ").append(inline(item)).append('\n'));
         } else if (node.isObject() && node.elements().next().isArray()) {
-            Map.Entry<String, JsonNode> only = node.fields().next();
+            Map.Entry<String, JsonNode> only = node.properties().iterator().next();
             out.append('\n').append(indent).append(only.getKey()).append(':');
             value(out, only.getValue(), indent + "  ");
         } else {
@@ -48,7 +48,7 @@ final class BlockText {
             return node.isTextual() ? value(node.asText()) : node.asText();
         }
         StringJoiner group = new StringJoiner(", ", "{ ", " }");
-        node.fields().forEachRemaining(field -> group.add(field.getKey() + ": " + inline(field.getValue())));
+        node.properties().forEach(field -> group.add(field.getKey() + ": " + inline(field.getValue())));
         return group.toString();
     }
 
