@@ -40,7 +40,7 @@ record OgdenShape(int terms, double reference) implements Shape {
      */
     @Override
     public double wider() {
-        return terms == 1 ? 1.04 : terms == 3 ? 0.98 : 1;
+        return terms == 1 ? 1.04 : terms == 3 ? 0.97 : 1;
     }
 
     @Override
