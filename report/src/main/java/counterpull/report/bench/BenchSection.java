@@ -31,6 +31,11 @@ public record BenchSection(
         remarks = List.copyOf(remarks);
     }
 
+    /** What was measured where its readings give no answer: only what is wrong with them. */
+    static BenchSection refused(String title, List<Remark> remarks) {
+        return new BenchSection(title, "", List.of(), List.of(), List.of(), remarks, "");
+    }
+
     /**
      * A chart with what to see in it.
      *

@@ -6,7 +6,6 @@ import counterpull.bench.machine.MachineFound;
 import counterpull.bench.machine.ProfileFound;
 import counterpull.bench.machine.StackFound;
 import counterpull.readings.machines.MachineSubject;
-import java.util.List;
 
 /** A machine that was measured, for people. */
 final class MachineSection {
@@ -22,14 +21,8 @@ final class MachineSection {
         return subject.answer()
                 .result()
                 .map(found -> section(parts(found)))
-                .orElseGet(() -> new BenchSection(
-                        subject.name(),
-                        "",
-                        List.of(),
-                        List.of(),
-                        List.of(),
-                        subject.answer().remarks(),
-                        ""));
+                .orElseGet(() ->
+                        BenchSection.refused(subject.name(), subject.answer().remarks()));
     }
 
     private BenchSection section(MachineParts parts) {

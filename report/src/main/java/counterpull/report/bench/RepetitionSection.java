@@ -38,8 +38,7 @@ public final class RepetitionSection {
         Answer<RepetitionResult> answer = bench.answer();
         return answer.result()
                 .map(result -> section.found(result, answer))
-                .orElseGet(() ->
-                        new BenchSection(section.title(), "", List.of(), List.of(), List.of(), answer.remarks(), ""));
+                .orElseGet(() -> BenchSection.refused(section.title(), answer.remarks()));
     }
 
     private String title() {

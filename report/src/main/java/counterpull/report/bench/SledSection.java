@@ -42,14 +42,8 @@ final class SledSection {
         return subject.answer()
                 .result()
                 .map(this::found)
-                .orElseGet(() -> new BenchSection(
-                        subject.name(),
-                        "",
-                        List.of(),
-                        List.of(),
-                        List.of(),
-                        subject.answer().remarks(),
-                        ""));
+                .orElseGet(() ->
+                        BenchSection.refused(subject.name(), subject.answer().remarks()));
     }
 
     private BenchSection found(SledFound found) {

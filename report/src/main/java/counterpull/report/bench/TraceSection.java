@@ -78,8 +78,7 @@ public final class TraceSection {
         TraceSection section = new TraceSection(read, units);
         return answer.result()
                 .map(findings -> section.found(findings, answer))
-                .orElseGet(() ->
-                        new BenchSection(section.title(), "", List.of(), List.of(), List.of(), answer.remarks(), ""));
+                .orElseGet(() -> BenchSection.refused(section.title(), answer.remarks()));
     }
 
     private String title() {
